@@ -1,0 +1,12 @@
+/** Every tolerance of the project, with its reason. Inches unless said. */
+
+/** Lengths that agree to this are one length: far under a tape's 1/16, far over rounding in doubles at 1e5 in. */
+export const SAME_LENGTH = 1e-6;
+/** Angles (radians) that agree to this are one angle: SAME_LENGTH at the greatest radius that a brief allows (1240 in). */
+export const SAME_ANGLE = 1e-9;
+/** The step in which pieces are told apart for marks and in which cutting is counted. */
+export const CUT_STEP = 1e-4;
+/** What a tape reads to. */
+export const TAPE = 1 / 16;
+/** Clear paper kept round every text (drawings contract). */
+export const TEXT_CLEAR = 0.02;

@@ -1,0 +1,135 @@
+/** The brief as the rest of the core reads it: every default filled, lengths in inches, angles in radians, sections looked up. */
+import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
+import { type PlanPoint } from '../base/points.ts';
+import { type Section, type Sheet } from '../steel/types.ts';
+
+export type Side = 'left' | 'right';
+export const otherSide = (side: Side): Side => (side === 'left' ? 'right' : 'left');
+
+/** What a person got wrong in the file. `path` like `chute.runs[1].angle`; `code` keys the strings table. */
+export interface Fault {
+  readonly path: string;
+  readonly code: `fault.${string}`;
+  readonly params: Readonly<Record<string, string | number>>;
+}
+
+/** A default that the file left to us, for the report: its path and its figure as a person reads it. */
+export interface DefaultUsed {
+  readonly path: string;
+  readonly value: string;
+}
+
+export type RunBrief =
+  | { readonly kind: 'straight'; readonly length: Inches }
+  | { readonly kind: 'arc'; readonly insideRadius: Inches; readonly angle: Radians; readonly hand: Side };
+
+export type Construction = 'lapped' | 'coped';
+
+/** One fence's settings, complete. */
+export interface FenceBrief {
+  readonly height: Inches;
+  readonly solidFrom: Inches;
+  /** 0: an open fence. */
+  readonly solidTo: Inches;
+  readonly construction: Construction;
+  /** Number of rows. */
+  readonly rails: number;
+  /** Height of the lowest row's center, before any row moves to `solidTo`. */
+  readonly bottomRail: Inches;
+  readonly rail: Section;
+  readonly post: Section;
+  readonly postSpacing: Inches;
+  /** null: no sheet material. */
+  readonly sheet: Sheet | null;
+  /** Where in the file these settings are said, for faults: `fences.chute.left`, … */
+  readonly path: string;
+}
+
+/** Fences of this version's parts; a later part adds its own. */
+export interface FencesBrief {
+  readonly crowdPen: FenceBrief;
+  readonly alley: Readonly<Record<Side, FenceBrief>>;
+  readonly junction: Readonly<Record<Side, FenceBrief>>;
+  readonly chute: Readonly<Record<Side, FenceBrief>>;
+}
+
+export interface RollLimit {
+  readonly radius: Inches;
+  readonly length: Inches;
+}
+
+export interface ShopBrief {
+  /** Stock lengths by section name, ascending; a section without an entry has 252 in (21 ft). */
+  readonly stock: Readonly<Record<string, readonly Inches[]>>;
+  readonly sheets: readonly (readonly [Inches, Inches])[];
+  readonly kerf: Inches;
+  readonly weldGap: Inches;
+  readonly grip: Inches;
+  /** A ratio, 0 to 0.3. */
+  readonly springback: number;
+  readonly gaugeChord: Inches;
+  readonly plateKerf: Inches;
+  readonly coating: 'paint' | 'galvanized' | 'bare';
+  readonly roll: Readonly<Record<string, RollLimit>>;
+}
+
+/** Subjects that the file may name and that this version does not build, with how many of each. */
+export interface LaterSubjects {
+  readonly openings: number;
+  readonly catwalks: number;
+  readonly ramps: number;
+  readonly squeezePad: number;
+  readonly roof: number;
+  readonly sortPens: number;
+  readonly holdingPens: number;
+}
+
+export interface Brief {
+  readonly title: string;
+  readonly client: string;
+  readonly units: 'in' | 'mm';
+  readonly paper: string;
+  readonly revision: { readonly letter: string; readonly date: string; readonly note: string };
+  readonly site: {
+    readonly latitude: number | null;
+    readonly longitude: number | null;
+    readonly timeZone: string | null;
+    /** True bearing of +y, radians clockwise from north. */
+    readonly bearing: Radians | null;
+    readonly soil: 'clay' | 'sand' | 'gravel' | number | null;
+    readonly volume: 'ranch' | 'feedlot' | 'auction' | null;
+    readonly jurisdiction: 'us' | 'eu' | 'uk' | 'ontario' | null;
+    readonly tenure: 'owned' | 'leased' | null;
+    /** Working hours as minutes from midnight; months 1 to 12. */
+    readonly work: { readonly from: number; readonly to: number; readonly months: readonly number[] } | null;
+  };
+  readonly cattle: {
+    readonly weight: Pounds;
+    readonly kind: 'calf' | 'yearling' | 'mature';
+    readonly flighty: boolean;
+    readonly horned: boolean;
+    readonly bodyLength: Inches;
+    readonly eyeHeight: Inches;
+    readonly headPerDay: number;
+  };
+  readonly alley: { readonly runs: readonly RunBrief[] };
+  readonly crowdPen: {
+    readonly radius: Inches;
+    readonly sweep: Radians;
+    readonly hand: Side;
+    readonly funnelAngle: Radians;
+    readonly gateClearance: Inches;
+    readonly pivotPost: Section;
+    /** Set length of the pivot post, else fence height + footing depth. */
+    readonly pivotLength: Inches | null;
+  };
+  readonly chute: { readonly width: Inches; readonly runs: readonly RunBrief[] };
+  readonly fences: FencesBrief;
+  readonly footings: { readonly diameter: Inches; readonly depth: Inches };
+  readonly floorFall: number;
+  readonly shop: ShopBrief;
+  readonly control: { readonly b: PlanPoint; readonly c: PlanPoint | null; readonly note: string };
+  /** Piece marks already issued: signature to mark. */
+  readonly marks: Readonly<Record<string, string>>;
+  readonly later: LaterSubjects;
+}

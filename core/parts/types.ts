@@ -1,0 +1,59 @@
+/** Pieces of steel. One entry is one physical piece where it stands; alike pieces bear one mark. */
+import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
+import { type PlanPoint } from '../base/points.ts';
+import { type Side } from '../brief/types.ts';
+
+export type PieceKind = 'rail' | 'post' | 'skin' | 'plate';
+
+/** How an end is cut. Mitre: positive where the long point is on the bend's outside (on a straight: the lesser of two ways). */
+export type EndCut =
+  | { readonly kind: 'square' }
+  | { readonly kind: 'mitre'; readonly angle: Radians }
+  | { readonly kind: 'cope'; readonly postRadius: Inches };
+
+export interface Bend {
+  /** To the axis (rails) or mid-thickness (skins). */
+  readonly radius: Inches;
+  readonly angle: Radians;
+}
+
+/** Where a piece stands, for drawings. u as in layout `Span`; heights from the ground. */
+export type Place =
+  | { readonly kind: 'rail'; readonly row: number; readonly height: Inches; readonly from: Inches; readonly to: Inches }
+  | { readonly kind: 'skin'; readonly from: Inches; readonly to: Inches; readonly bottom: Inches; readonly top: Inches }
+  | { readonly kind: 'post'; readonly at: PlanPoint; readonly u: Inches }
+  | { readonly kind: 'plate'; readonly a: PlanPoint; readonly b: PlanPoint; readonly bottom: Inches; readonly top: Inches };
+
+export interface Piece {
+  /** Unique in the project and stable: kind/run/side/bay/row. */
+  readonly key: string;
+  readonly kind: PieceKind;
+  readonly mark: string;
+  /** What makes two pieces alike. */
+  readonly signature: string;
+  /** Section or sheet name. */
+  readonly section: string;
+  /** Rails: along the axis (long point if coped). Skins and plates: flat length along the fence. */
+  readonly length: Inches;
+  /** Coped pieces: the short point. */
+  readonly lengthShort: Inches | null;
+  /** Skins and plates: flat height; rails and posts: null. */
+  readonly flatHeight: Inches | null;
+  readonly bend: Bend | null;
+  readonly weight: Pounds;
+  readonly run: string;
+  readonly side: Side;
+  /** First bay. */
+  readonly bay: number;
+  /** How many bays it covers; 0 for a post. */
+  readonly bays: number;
+  readonly ends: readonly [EndCut, EndCut];
+  readonly place: Place;
+}
+
+export interface Parts {
+  /** In the order of the walk: run, side, bay, kind, row. */
+  readonly pieces: readonly Piece[];
+  /** The brief's marks with those issued now: signature to mark. */
+  readonly marks: Readonly<Record<string, string>>;
+}

@@ -1,0 +1,3 @@
+/** Words for drawings. Keys start with their area and a dot. */
+export const drawings = {
+} as const;
