@@ -17,9 +17,12 @@ export interface Run {
   readonly centerlineRadius: Inches | null;
   readonly angle: Radians | null;
   readonly hand: Side | null;
+  /** Clear width; the crowd pen's is its radius, the junction's that of its mouth. */
   readonly width: Inches;
   /** The centerline; for the crowd pen and the junction their outer face, which the cattle follow. */
   readonly path: Curve<PlanPoint>;
+  /** Headings at its start and end, in (-180°, 180°], counter-clockwise from +x: true also where the path has no length. */
+  readonly headings: readonly [Radians, Radians];
   /** Cattle side of the fences, in walking direction; null where there is none (the crowd pen's pivot side). */
   readonly faces: Readonly<Record<Side, Curve<PlanPoint> | null>>;
 }

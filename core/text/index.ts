@@ -1,11 +1,12 @@
 /** The one table of words. A second language is a second set of these files. */
 import { faults } from './en/faults.ts';
+import { layoutFaults } from './en/layout-faults.ts';
 import { findings } from './en/findings.ts';
 import { drawings } from './en/drawings.ts';
 import { terms } from './en/terms.ts';
 import { command } from './en/command.ts';
 
-const table = { ...faults, ...findings, ...drawings, ...terms, ...command } as const;
+const table = { ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...command } as const;
 
 export type StringKey = keyof typeof table;
 export type Params = Readonly<Record<string, string | number>>;
