@@ -53,7 +53,10 @@ export type SpanEnd =
   | { readonly kind: 'jamb' }
   /** Beside the pivot post: the last post stands u0 short of it and a closing plate joins them. */
   | { readonly kind: 'pivot' }
-  /** The corner at the mouth, rows at one height: lapped rails mitred by `mitre` (half the turn) to each other. */
+  /**
+   * The corner at the mouth, rows at one height: lapped rails mitred by `mitre` (half the turn) to each other. `toward` is the
+   * side, walking, to which the fence turns there: the long point of the cut is on the other side.
+   */
   | { readonly kind: 'mitre'; readonly mitre: Radians; readonly toward: Side }
   /** A corner where rows differ in height, or coped rails: each row ends on the corner post. */
   | { readonly kind: 'corner' };
@@ -82,12 +85,16 @@ export interface Fence {
   readonly brief: FenceBrief;
   readonly section: FenceSection;
   readonly face: Curve<PlanPoint>;
+  /** Of the face. */
+  readonly length: Inches;
   /** Face radius; null on a straight. */
   readonly faceRadius: Inches | null;
   /** +1 where an outward offset adds to the radius (or on a straight), -1 where it takes from it. */
   readonly radiusSign: 1 | -1;
   /** +1 where outward is to the left of the face's direction, -1 to the right. */
   readonly outward: 1 | -1;
+  /** Where in the file its length is said, for faults: `chute.runs[0].length`, … */
+  readonly lengthPath: string;
   readonly spans: readonly Span[];
 }
 
@@ -107,7 +114,7 @@ export interface Post {
   /** Position on its own fence's face; for the pivot post 0. */
   readonly u: Inches;
   readonly hole: { readonly diameter: Inches; readonly depth: Inches };
-  /** The fence that it also ends, where it is shared. */
+  /** The fence that it also ends, where it is shared (`bay` is that fence's bays + 1). */
   readonly alsoEnds: { readonly run: string; readonly side: Side; readonly bay: number; readonly u: Inches } | null;
 }
 
@@ -125,11 +132,16 @@ export interface ClosingPlate {
   readonly to: Inches;
 }
 
-/** Two things in one place. `at` is where. */
+/**
+ * Two things in one place. `at` is where (the first place, in walking order, of those between the same two runs).
+ * `measured`: foul-fence, foul-path: the number of places; foul-post: inches by which the posts are too near;
+ * post-line-offset: inches between the two post centers.
+ */
 export interface Foul {
   readonly kind: 'foul-fence' | 'foul-path' | 'foul-opening' | 'foul-post' | 'post-line-offset';
   readonly at: PlanPoint;
   readonly measured: number;
+  /** In walking order; one name twice where a run fouls itself. */
   readonly runs: readonly string[];
 }
 
@@ -143,7 +155,9 @@ export interface Layout {
   /** m: how far the mouth lies beyond the pivot's diameter. */
   readonly mouthDistance: Inches;
   readonly funnelLength: Inches;
-  /** ω at the pivot post and u0 by fence (alley side, funnel side). */
+  /** ω at the pivot post, between the alley's and the funnel's face. */
   readonly pivotWedge: Radians;
+  /** u0: how far from the pivot post, along its face, each of the two fences begins. */
+  readonly pivotGap: { readonly alley: Inches; readonly funnel: Inches };
   readonly fouls: readonly Foul[];
 }

@@ -1,0 +1,6 @@
+/** From a brief to the set-out: path, fences, posts, fouls. */
+export { layOut, type LayoutResult } from './lay-out.ts';
+export { faceCurve, facePoint, headingAt, lengthAtOffset, radiusAtOffset, type FaceLine } from './fence-points.ts';
+export { pivotGap } from './pivot-gap.ts';
+export { isPartSolid, railRows } from './rail-rows.ts';
+export type * from './types.ts';

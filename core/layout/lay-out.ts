@@ -1,0 +1,63 @@
+import { planPoint } from '../base/points.ts';
+import { inches, radians } from '../base/quantity.ts';
+import { type Brief, type Fault } from '../brief/types.ts';
+import { chainFences } from './chains.ts';
+import { closingPlates } from './closing-plates.ts';
+import { bayFaults, buildFaults, mouthFault, pivotFaults } from './faults.ts';
+import { fenceLines } from './fence-line.ts';
+import { findFouls } from './fouls/index.ts';
+import { mouthCorner } from './mouth-corner.ts';
+import { pivotGap } from './pivot-gap.ts';
+import { placePosts } from './posts.ts';
+import { setOutRuns } from './set-out-runs.ts';
+import { spanChains } from './spans.ts';
+import { type Layout } from './types.ts';
+
+export type LayoutResult =
+  | { readonly ok: true; readonly layout: Layout }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/**
+ * Sets out a brief: path, fences, posts, closing plates, and what fouls what. Pure: the same brief gives the same layout.
+ * What cannot be set out is a list of faults; what can, but should not be built so, is among the layout's fouls.
+ */
+export function layOut(brief: Brief): LayoutResult {
+  const setOut = setOutRuns(brief);
+  const lines = fenceLines(brief, setOut);
+  const chains = chainFences(lines, brief.crowdPen.hand);
+  const wedge = radians(brief.crowdPen.funnelAngle + Math.PI - brief.crowdPen.sweep);
+  const faults = [...buildFaults(brief, lines), ...pivotFaults(brief, chains, wedge)];
+  if (faults.length > 0) return { ok: false, faults };
+
+  const lastAlley = chains.alley[chains.alley.length - 1]!;
+  const gaps = { alley: pivotGap(lastAlley.section, wedge), funnel: pivotGap(chains.funnel.section, wedge) };
+  const corner = mouthCorner(chains.funnel, chains.chute[0]!, gaps.funnel);
+  if (corner === null) return { ok: false, faults: [mouthFault()] };
+  const spanned = spanChains(chains, gaps, corner);
+  const fences = lines.map((line) => spanned.fences.get(line)!);
+  const short = bayFaults(brief, fences);
+  if (short.length > 0) return { ok: false, faults: short };
+
+  const pivot = planPoint(0, 0);
+  const posts = placePosts(brief, lines, spanned, pivot);
+  const joins = lines.flatMap((line) => {
+    const before = spanned.follows.get(line);
+    return before === undefined ? [] : [{ upstream: spanned.fences.get(before)!, downstream: spanned.fences.get(line)! }];
+  });
+  return {
+    ok: true,
+    layout: {
+      runs: setOut.runs,
+      fences,
+      posts,
+      closingPlates: closingPlates(brief, spanned.fences.get(lastAlley)!, spanned.fences.get(chains.funnel)!),
+      pivot,
+      mouth: setOut.mouth,
+      mouthDistance: inches(setOut.mouthDistance),
+      funnelLength: setOut.funnelLength,
+      pivotWedge: wedge,
+      pivotGap: gaps,
+      fouls: findFouls({ runs: setOut.runs, fences, joins, posts }),
+    },
+  };
+}
