@@ -6,6 +6,8 @@ export const SAME_LENGTH = 1e-6;
 export const SAME_ANGLE = 1e-9;
 /** The step in which pieces are told apart for marks and in which cutting is counted. */
 export const CUT_STEP = 1e-4;
+/** Floating noise in a piece's figures (inches, pounds): cleared to this, so that a mirrored project prints the same figures. */
+export const NOISE = 1e-9;
 /** What a tape reads to. */
 export const TAPE = 1 / 16;
 /** Clear paper kept round every text (drawings contract). */

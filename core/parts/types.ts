@@ -5,7 +5,10 @@ import { type Side } from '../brief/types.ts';
 
 export type PieceKind = 'rail' | 'post' | 'skin' | 'plate';
 
-/** How an end is cut. Mitre: positive where the long point is on the bend's outside (on a straight: the lesser of two ways). */
+/**
+ * How an end is cut. Mitre: positive where the long point is on the bend's outside; on a straight piece, which can be turned over, the
+ * first mitre counts positive and one at its other end has that sign where its long point is on the same side.
+ */
 export type EndCut =
   | { readonly kind: 'square' }
   | { readonly kind: 'mitre'; readonly angle: Radians }
@@ -17,7 +20,7 @@ export interface Bend {
   readonly angle: Radians;
 }
 
-/** Where a piece stands, for drawings. u as in layout `Span`; heights from the ground. */
+/** Where a piece stands, for drawings. u as in layout `Span`; heights from the ground; `row` counts from 0, the lowest. */
 export type Place =
   | { readonly kind: 'rail'; readonly row: number; readonly height: Inches; readonly from: Inches; readonly to: Inches }
   | { readonly kind: 'skin'; readonly from: Inches; readonly to: Inches; readonly bottom: Inches; readonly top: Inches }
@@ -25,7 +28,7 @@ export type Place =
   | { readonly kind: 'plate'; readonly a: PlanPoint; readonly b: PlanPoint; readonly bottom: Inches; readonly top: Inches };
 
 export interface Piece {
-  /** Unique in the project and stable: kind/run/side/bay/row. */
+  /** Unique in the project and stable: kind/run/side/bay/row (a skin's course, from 0, for the row). */
   readonly key: string;
   readonly kind: PieceKind;
   readonly mark: string;
@@ -47,6 +50,7 @@ export interface Piece {
   readonly bay: number;
   /** How many bays it covers; 0 for a post. */
   readonly bays: number;
+  /** At its start and its end, as the cattle walk. */
   readonly ends: readonly [EndCut, EndCut];
   readonly place: Place;
 }

@@ -1,0 +1,39 @@
+import { toDegrees } from '../base/quantity.ts';
+import { CUT_STEP } from '../base/tolerance.ts';
+import { type DraftPiece } from './draft-piece.ts';
+import { type EndCut } from './types.ts';
+
+/**
+ * Added to a figure in steps before it is cut to whole ones: nearly to the nearest, but with the border beside the half step. A binary
+ * fraction of an inch (1/32 in is 312.5 steps) would stand on a border at the half, where floating noise would part alike pieces.
+ */
+const SHIFT = 0.53;
+
+/** A figure to the nearest step, as text. */
+const bucket = (value: number): string => (Math.floor(value / CUT_STEP + SHIFT) * CUT_STEP).toFixed(4);
+
+/**
+ * What makes two pieces alike: kind, section, lengths, bend and end cuts, each to CUT_STEP. Two pieces with one signature can be
+ * swapped, so the order of the ends does not enter: a piece turned end for end is the same piece. Nor does the hand: all ends here are
+ * cut square, coped level, or mitred by an upright plane, so that a mirrored piece is the same piece upside down.
+ */
+export function signatureOf(piece: DraftPiece): string {
+  const [first, second] = piece.ends.map(cutText).sort() as [string, string];
+  const parts = [piece.kind, piece.section, bucket(piece.length)];
+  if (piece.lengthShort !== null) parts.push(`short ${bucket(piece.lengthShort)}`);
+  if (piece.flatHeight !== null) parts.push(`high ${bucket(piece.flatHeight)}`);
+  if (piece.bend !== null) parts.push(`radius ${bucket(piece.bend.radius)}`);
+  if (first !== 'square' || second !== 'square') parts.push(first, second);
+  return parts.join('; ');
+}
+
+function cutText(cut: EndCut): string {
+  switch (cut.kind) {
+    case 'square':
+      return 'square';
+    case 'mitre':
+      return `mitre ${bucket(toDegrees(cut.angle))}`;
+    case 'cope':
+      return `cope ${bucket(cut.postRadius)}`;
+  }
+}

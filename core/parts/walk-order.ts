@@ -1,0 +1,33 @@
+import { type Layout } from '../layout/index.ts';
+import { type DraftPiece } from './draft-piece.ts';
+import { type PieceKind } from './types.ts';
+
+const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3 };
+
+/** Pieces in the order of the walk: run, side (left first), bay, kind, then from the ground up. */
+export function walkOrder<P extends DraftPiece>(layout: Layout, pieces: readonly P[]): readonly P[] {
+  const runs = new Map(layout.runs.map((run, i) => [run.name, i]));
+  const runOf = (piece: P): number => {
+    const place = runs.get(piece.run);
+    if (place === undefined) throw new Error(`a piece on a run that is not there: ${piece.run}`);
+    return place;
+  };
+  return pieces.toSorted((a, b) =>
+    runOf(a) - runOf(b)
+    || Number(a.side === 'right') - Number(b.side === 'right')
+    || a.bay - b.bay
+    || KIND_ORDER[a.kind] - KIND_ORDER[b.kind]
+    || heightOf(a) - heightOf(b));
+}
+
+function heightOf({ place }: DraftPiece): number {
+  switch (place.kind) {
+    case 'rail':
+      return place.height;
+    case 'skin':
+    case 'plate':
+      return place.bottom;
+    case 'post':
+      return 0;
+  }
+}
