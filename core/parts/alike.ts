@@ -3,15 +3,17 @@ import { NOISE } from '../base/tolerance.ts';
 import { bendAngle } from './bend.ts';
 import { type DraftPiece } from './draft-piece.ts';
 
-/** A figure cleared of floating noise: a fraction of an inch comes out as itself. */
-const clear = (value: number): number => Math.round(value / NOISE) / Math.round(1 / NOISE);
+/** The figures of a piece that are printed. */
+export type Figures = Pick<DraftPiece, 'length' | 'lengthShort' | 'flatHeight' | 'bend' | 'weight'>;
 
-/** A piece with its figures cleared of floating noise. */
-export function clearFigures<P extends DraftPiece>(piece: P): P {
+const PER_UNIT = Math.round(1 / NOISE);
+const clear = (value: number): number => Math.round(value * PER_UNIT) / PER_UNIT;
+
+/** A piece's figures cleared of floating noise: a fraction of an inch comes out as itself. */
+export function clearFigures(piece: DraftPiece): Figures {
   const length = inches(clear(piece.length));
   const radius = piece.bend === null ? null : inches(clear(piece.bend.radius));
   return {
-    ...piece,
     length,
     lengthShort: piece.lengthShort === null ? null : inches(clear(piece.lengthShort)),
     flatHeight: piece.flatHeight === null ? null : inches(clear(piece.flatHeight)),
@@ -22,24 +24,24 @@ export function clearFigures<P extends DraftPiece>(piece: P): P {
 
 /**
  * One set of figures for alike pieces, which may differ within CUT_STEP: those of the shortest, so that one mark prints one figure
- * everywhere, whatever the order of the walk.
+ * everywhere, whatever the order of the walk. `figures` and `signatures` go piece by piece.
  */
-export function figuresOfShortest<P extends DraftPiece>(pieces: readonly P[], signatureOf: (piece: P) => string): readonly P[] {
-  const shortest = new Map<string, P>();
-  const signatures = pieces.map(signatureOf);
-  pieces.forEach((piece, i) => {
-    const known = shortest.get(signatures[i]!);
-    if (known === undefined || isShorter(piece, known)) shortest.set(signatures[i]!, piece);
+export function figuresOfShortest(figures: readonly Figures[], signatures: readonly string[]): ReadonlyMap<string, Figures> {
+  const shortest = new Map<string, Figures>();
+  figures.forEach((own, i) => {
+    const signature = signatures[i]!;
+    const known = shortest.get(signature);
+    if (known === undefined || compare(own, known) < 0) shortest.set(signature, own);
   });
-  return pieces.map((piece, i) => {
-    const { length, lengthShort, flatHeight, bend, weight } = shortest.get(signatures[i]!)!;
-    return { ...piece, length, lengthShort, flatHeight, bend, weight };
-  });
+  return shortest;
 }
 
-function isShorter(a: DraftPiece, b: DraftPiece): boolean {
-  const figures = (p: DraftPiece): readonly number[] => [p.length, p.lengthShort ?? 0, p.flatHeight ?? 0, p.bend?.radius ?? 0, p.weight];
-  const [first, second] = [figures(a), figures(b)];
-  const differs = first.findIndex((value, i) => value !== second[i]);
-  return differs >= 0 && first[differs]! < second[differs]!;
+function compare(a: Figures, b: Figures): number {
+  return (
+    a.length - b.length
+    || (a.lengthShort ?? 0) - (b.lengthShort ?? 0)
+    || (a.flatHeight ?? 0) - (b.flatHeight ?? 0)
+    || (a.bend?.radius ?? 0) - (b.bend?.radius ?? 0)
+    || a.weight - b.weight
+  );
 }

@@ -11,7 +11,7 @@ import { postLookup } from './post-lookup.ts';
 import { postPieces } from './post-pieces.ts';
 import { signatureOf } from './signature.ts';
 import { skins } from './skins.ts';
-import { type Parts } from './types.ts';
+import { type Parts, type Piece } from './types.ts';
 import { walkOrder } from './walk-order.ts';
 
 export type PartsResult =
@@ -26,14 +26,38 @@ export function makeParts(brief: Brief, layout: Layout): PartsResult {
   const faults = new FaultList(brief);
   const drafts = [...railsAndSkins(brief, layout, faults), ...postPieces(layout), ...platePieces(layout)];
   if (faults.all.length > 0) return { ok: false, faults: faults.all };
-  const signed = drafts.map((draft) => {
-    const piece = clearFigures(draft);
-    return { ...piece, signature: signatureOf(piece) };
-  });
+  return { ok: true, parts: markPieces(brief, walkOrder(layout, drafts)) };
+}
+
+/** Gives every piece its mark and the figures that go with it. Written out field by field: it is done for every piece at every drag. */
+function markPieces(brief: Brief, drafts: readonly DraftPiece[]): Parts {
+  const cleared = drafts.map(clearFigures);
+  const signatures = drafts.map((draft, i) => signatureOf(draft, cleared[i]!));
+  const shortest = figuresOfShortest(cleared, signatures);
   const book = markBook(brief.marks);
-  const pieces = walkOrder(layout, figuresOfShortest(signed, (piece) => piece.signature))
-    .map((piece) => ({ ...piece, mark: book.markOf(piece.kind, piece.signature) }));
-  return { ok: true, parts: { pieces, marks: book.marks() } };
+  const pieces = drafts.map((draft, i): Piece => {
+    const signature = signatures[i]!;
+    const figures = shortest.get(signature)!;
+    return {
+      key: draft.key,
+      kind: draft.kind,
+      mark: book.markOf(draft.kind, signature),
+      signature,
+      section: draft.section,
+      length: figures.length,
+      lengthShort: figures.lengthShort,
+      flatHeight: figures.flatHeight,
+      bend: figures.bend,
+      weight: figures.weight,
+      run: draft.run,
+      side: draft.side,
+      bay: draft.bay,
+      bays: draft.bays,
+      ends: draft.ends,
+      place: draft.place,
+    };
+  });
+  return { pieces, marks: book.marks() };
 }
 
 function railsAndSkins(brief: Brief, layout: Layout, faults: FaultList): readonly DraftPiece[] {

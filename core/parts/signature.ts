@@ -1,5 +1,6 @@
 import { toDegrees } from '../base/quantity.ts';
 import { CUT_STEP } from '../base/tolerance.ts';
+import { type Figures } from './alike.ts';
 import { type DraftPiece } from './draft-piece.ts';
 import { type EndCut } from './types.ts';
 
@@ -17,14 +18,14 @@ const bucket = (value: number): string => (Math.floor(value / CUT_STEP + SHIFT) 
  * swapped, so the order of the ends does not enter: a piece turned end for end is the same piece. Nor does the hand: all ends here are
  * cut square, coped level, or mitred by an upright plane, so that a mirrored piece is the same piece upside down.
  */
-export function signatureOf(piece: DraftPiece): string {
-  const [first, second] = piece.ends.map(cutText).sort() as [string, string];
-  const parts = [piece.kind, piece.section, bucket(piece.length)];
-  if (piece.lengthShort !== null) parts.push(`short ${bucket(piece.lengthShort)}`);
-  if (piece.flatHeight !== null) parts.push(`high ${bucket(piece.flatHeight)}`);
-  if (piece.bend !== null) parts.push(`radius ${bucket(piece.bend.radius)}`);
-  if (first !== 'square' || second !== 'square') parts.push(first, second);
-  return parts.join('; ');
+export function signatureOf(piece: Pick<DraftPiece, 'kind' | 'section' | 'ends'>, figures: Figures): string {
+  let text = `${piece.kind}; ${piece.section}; ${bucket(figures.length)}`;
+  if (figures.lengthShort !== null) text += `; short ${bucket(figures.lengthShort)}`;
+  if (figures.flatHeight !== null) text += `; high ${bucket(figures.flatHeight)}`;
+  if (figures.bend !== null) text += `; radius ${bucket(figures.bend.radius)}`;
+  const [first, second] = [cutText(piece.ends[0]), cutText(piece.ends[1])];
+  if (first === 'square' && second === 'square') return text;
+  return first < second ? `${text}; ${first}; ${second}` : `${text}; ${second}; ${first}`;
 }
 
 function cutText(cut: EndCut): string {

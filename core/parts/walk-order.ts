@@ -5,9 +5,9 @@ import { type PieceKind } from './types.ts';
 const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3 };
 
 /** Pieces in the order of the walk: run, side (left first), bay, kind, then from the ground up. */
-export function walkOrder<P extends DraftPiece>(layout: Layout, pieces: readonly P[]): readonly P[] {
+export function walkOrder(layout: Layout, pieces: readonly DraftPiece[]): readonly DraftPiece[] {
   const runs = new Map(layout.runs.map((run, i) => [run.name, i]));
-  const runOf = (piece: P): number => {
+  const runOf = (piece: DraftPiece): number => {
     const place = runs.get(piece.run);
     if (place === undefined) throw new Error(`a piece on a run that is not there: ${piece.run}`);
     return place;

@@ -1,4 +1,5 @@
 import { distance } from '../../base/points.ts';
+import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { facePoint } from '../fence-points.ts';
 import { type Foul } from '../types.ts';
 import { type Join } from './join.ts';
@@ -12,6 +13,6 @@ export function offsetFouls(joins: readonly Join[]): readonly Foul[] {
     if (downstream.spans[0]!.start.kind !== 'joint') return [];
     const at = facePoint(downstream, 0, downstream.section.k);
     const offset = distance(at, facePoint(downstream, 0, upstream.section.k));
-    return offset > MOST_OFFSET ? [{ kind: 'post-line-offset' as const, at, measured: offset, runs: [upstream.run, downstream.run] }] : [];
+    return offset > MOST_OFFSET + SAME_LENGTH ? [{ kind: 'post-line-offset' as const, at, measured: offset, runs: [upstream.run, downstream.run] }] : [];
   });
 }

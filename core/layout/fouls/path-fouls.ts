@@ -1,8 +1,8 @@
 import { boundsTouch, curveBounds, type Bounds } from '../../base/bounds.ts';
 import { crossings } from '../../base/crossing.ts';
-import { curveLength, curvePoint, type Curve } from '../../base/curve.ts';
-import { distance, planPoint, type Vec } from '../../base/points.ts';
-import { inches } from '../../base/quantity.ts';
+import { curvePoint, type Curve } from '../../base/curve.ts';
+import { offsetCurve } from '../../base/offset.ts';
+import { distance, type Vec } from '../../base/points.ts';
 import { SAME_LENGTH, TAPE } from '../../base/tolerance.ts';
 import { type Fence, type Run } from '../types.ts';
 import { type FoulList } from './foul-list.ts';
@@ -15,7 +15,8 @@ interface Walked {
 
 /** Tells of each place where the path crosses itself or a fence. */
 export function pathFouls(runs: readonly Run[], fences: readonly Fence[], fouls: FoulList): void {
-  const path = runs.map((run, i) => walked(run, runs[i + 1])).filter((part) => part !== null);
+  const chuteWidth = runs.at(-1)?.width ?? 0;
+  const path = runs.map((run) => walked(run, chuteWidth)).filter((part) => part !== null);
   const faces = fences.map((fence) => ({ name: fence.run, curve: fence.face, bounds: curveBounds(fence.face) }));
   const order = new Map(runs.map((run, i) => [run.name, i]));
   const inOrder = (a: string, b: string): [string, string] => (order.get(a)! <= order.get(b)! ? [a, b] : [b, a]);
@@ -34,15 +35,14 @@ export function pathFouls(runs: readonly Run[], fences: readonly Fence[], fouls:
 }
 
 /**
- * The middle of what the cattle walk along: the centerline; in the crowd pen and the junction, whose `path` is their outer face, a line
- * between their two sides that goes on in the neighboring runs' centerlines.
+ * What the cattle walk along: the centerline; in the crowd pen and the junction, whose `path` is their outer face, half a chute's
+ * width inside it, which goes on in the chute's centerline.
  */
-function walked(run: Run, next: Run | undefined): Walked | null {
-  let curve: Curve<Vec> = run.path;
-  if (run.name === 'crowd-pen' && run.path.kind === 'arc') curve = { ...run.path, radius: inches(run.path.radius / 2) };
-  if (run.name === 'junction' && run.path.kind === 'line' && next !== undefined) {
-    curve = { kind: 'line', a: planPoint(run.path.a.x / 2, run.path.a.y / 2), b: curvePoint(next.path, 0) };
-  }
-  const short = curveLength(run.path) < SAME_LENGTH;
-  return short ? null : { name: run.name, curve, bounds: curveBounds(curve) };
+function walked(run: Run, chuteWidth: number): Walked | null {
+  if (run.length < SAME_LENGTH) return null;
+  const followsFace = run.name === 'crowd-pen' || run.name === 'junction';
+  // The face that is followed is the right one where the pen turns left.
+  const inward = run.faces.left === run.path ? -chuteWidth / 2 : chuteWidth / 2;
+  const curve = followsFace ? offsetCurve(run.path, inward) : run.path;
+  return { name: run.name, curve, bounds: curveBounds(curve) };
 }
