@@ -1,3 +1,21 @@
-/** Words for drawings. Keys start with their area and a dot. */
+/** Words on the drawings. Keys start with their area and a dot. */
 export const drawings = {
+  'drawings.frame.caution': 'Local codes and licensed practice come first',
+  'drawings.frame.scale': 'Scale {scale}',
+  'drawings.frame.unitsIn': 'Feet and inches; decimals in inches',
+  'drawings.frame.unitsMm': 'Millimeters',
+  'drawings.frame.tolerance': 'Tolerance ISO 13920 class B, ISO 2768-m',
+  'drawings.frame.verify': 'Verify in field before cutting',
+  'drawings.frame.number': 'No. {number}',
+  'drawings.frame.revision': 'Revision {letter}',
+  'drawings.frame.date': 'Date {date}',
+  'drawings.frame.drawn': 'Drawn ______',
+  'drawings.frame.checked': 'Checked ______',
+  'drawings.view.title': '{title}, scale {scale}, {units}, rev {letter}',
+  'drawings.bubble.number': 'No.',
+  'drawings.bubble.text': 'What it is',
+  'drawings.bubble.title': 'Numbers on the drawing',
+  'drawings.size.radius': 'R {size}',
+  'drawings.size.diameter': 'Ø {size}',
+  'drawings.size.arc': 'arc {size}',
 } as const;

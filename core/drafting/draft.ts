@@ -1,0 +1,137 @@
+/**
+ * The one drafting step: a drawing's plain data to primitives on the paper. Dimensions that are asked for stand first, then marks
+ * in bands, then what finds its own place; nothing may touch a text. What found no place is handed back, never dropped in silence.
+ */
+import { type Callout, type Dimension, type Primitive, type Sheet, type Stroke } from './primitives.ts';
+import { type Rect } from './boxes.ts';
+import { bandCallouts } from './band.ts';
+import { bubblePlaces, calloutPlaces } from './callout.ts';
+import { dimensionPlaces } from './dimension.ts';
+import { frameStrokes } from './frame.ts';
+import { type Font } from './font.ts';
+import { type Kit, makeKit } from './kit.ts';
+import { type CalloutSpec, type DimensionSpec, type Drawing, type TitleBlock, type View } from './model.ts';
+import { makeOccupancy } from './occupancy.ts';
+import { bestOf, settle } from './place.ts';
+import { runningDimensions } from './running.ts';
+import { segmentsOf } from './strokes.ts';
+import { columnWidths, noteStrokes, rowsIn, tableStrokes } from './table.ts';
+import { shapeStroke, toPaper, viewFoot } from './view.ts';
+import { say } from '../text/index.ts';
+
+export interface Drafted {
+  readonly sheet: Sheet;
+  /** What found no room: the builder takes a larger paper, or splits the drawing. */
+  readonly unplaced: readonly (CalloutSpec | DimensionSpec)[];
+}
+
+/** Drafts one drawing. Never throws for a crowded one: see `unplaced`. */
+export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted {
+  const kit = makeKit(font, block.units, drawing.paper);
+  const occupancy = makeOccupancy();
+  const primitives: Primitive[] = [];
+  const unplaced: (CalloutSpec | DimensionSpec)[] = [];
+  const stand = (strokes: readonly Stroke[]): void => {
+    settle(kit, occupancy, strokes);
+    primitives.push(...strokes);
+  };
+  const standOne = (item: Dimension | Callout): void => {
+    settle(kit, occupancy, item.strokes);
+    primitives.push(item);
+  };
+  stand(frameStrokes(kit, drawing.paper, block, { number: drawing.number, title: drawing.title, scaleText: drawing.scaleText }));
+  for (const table of drawing.tables) stand(tableStrokes(kit, table));
+  for (const note of drawing.notes) stand(noteStrokes(kit, note.title, note.lines, note.at, note.width));
+  for (const view of drawing.views) stand(viewFoot(kit, view, block));
+  for (const view of drawing.views) {
+    for (const shape of view.shapes) {
+      const stroke = shapeStroke(view, shape);
+      for (const segment of segmentsOf([stroke])) occupancy.addSteel(segment);
+      primitives.push(stroke);
+    }
+  }
+  const dimensions = (required: boolean): void => {
+    for (const view of drawing.views) {
+      for (const spec of view.dimensions) {
+        if (spec.required !== required) continue;
+        const best = bestOf(kit, occupancy, dimensionPlaces(kit, view, spec), view.box);
+        if (best !== null) standOne(best);
+        else if (required) unplaced.push(spec);
+      }
+    }
+  };
+  for (const view of drawing.views) {
+    for (const item of runningsOf(kit, view)) {
+      if (Array.isArray(item)) stand(item);
+      else standOne(item as Dimension);
+    }
+    for (const band of view.bands) {
+      for (const item of bandCallouts(kit, view.id, band, (p) => toPaper(view, p), [view.box.x, view.box.x + view.box.width])) standOne(item);
+    }
+  }
+  dimensions(true);
+  const crowded: { readonly view: View; readonly spec: CalloutSpec }[] = [];
+  for (const view of drawing.views) {
+    for (const spec of view.callouts) {
+      const input = { ...spec, view: view.id, target: toPaper(view, spec.target) };
+      const best = bestOf(kit, occupancy, calloutPlaces(kit, input), view.box);
+      if (best !== null) standOne(best);
+      else if (spec.optional !== true) crowded.push({ view, spec });
+    }
+  }
+  unplaced.push(...bubbles(kit, drawing, crowded, (item) => { standOne(item); }, stand, occupancy));
+  dimensions(false);
+  const { number, title, file, paper, scale } = drawing;
+  const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, box: view.box }));
+  return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives }, unplaced };
+}
+
+function runningsOf(kit: Kit, view: View): (Stroke[] | Dimension)[] {
+  return view.runnings.flatMap((running) => {
+    const range: readonly [number, number] =
+      running.along === 'x' ? [view.box.x, view.box.x + view.box.width] : [view.box.y, view.box.y + view.box.height];
+    const { zero, dimensions } = runningDimensions(kit, {
+      view: view.id,
+      along: running.along,
+      datum: toPaper(view, running.datum),
+      at: running.at.map((point) => toPaper(view, point)),
+      values: running.at.map((point) => (running.along === 'x' ? point.x - running.datum.x : point.y - running.datum.y)),
+      line: running.line,
+      range,
+    });
+    return [zero, ...dimensions];
+  });
+}
+
+/** Crowded callouts as numbered bubbles, their words in a table in the room that the drawing keeps for it. */
+function bubbles(
+  kit: Kit,
+  drawing: Drawing,
+  crowded: readonly { readonly view: View; readonly spec: CalloutSpec }[],
+  standOne: (item: Callout) => void,
+  stand: (strokes: readonly Stroke[]) => void,
+  occupancy: ReturnType<typeof makeOccupancy>,
+): CalloutSpec[] {
+  const room: Rect | null = drawing.overflow ?? null;
+  const left: CalloutSpec[] = [];
+  const rows: string[][] = [];
+  for (const { view, spec } of crowded) {
+    const full = room === null || rows.length >= rowsIn(kit, room.height);
+    const input = { ...spec, view: view.id, target: toPaper(view, spec.target) };
+    const best = full ? null : bestOf(kit, occupancy, bubblePlaces(kit, input, rows.length + 1), view.box);
+    if (best === null) left.push(spec);
+    else {
+      standOne({ ...best, text: spec.text });
+      rows.push([String(rows.length + 1), spec.text]);
+    }
+  }
+  if (rows.length > 0 && room !== null) {
+    const columns = [
+      { title: say('drawings.bubble.number'), align: 'end' },
+      { title: say('drawings.bubble.text'), align: 'start' },
+    ] as const;
+    const widths = columnWidths(kit, columns, rows);
+    stand(tableStrokes(kit, { title: say('drawings.bubble.title'), columns, rows, at: { x: room.x, y: room.y + room.height } as Drawing['tables'][number]['at'], widths }));
+  }
+  return left;
+}

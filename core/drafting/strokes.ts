@@ -1,0 +1,60 @@
+/** Small figures that dimensions, callouts and views are made of. */
+import { type Inches, inches } from '../base/quantity.ts';
+import { type SheetPoint, type Vec, add, leftOf, scale, sheetPoint } from '../base/points.ts';
+import { type Segment } from './boxes.ts';
+import { type LayerName, type Pen, type Stroke } from './primitives.ts';
+
+export const toSheet = (v: Vec): SheetPoint => sheetPoint(v.x, v.y);
+
+export const lineStroke = (pen: Pen, a: Vec, b: Vec, piece?: string): Stroke =>
+  piece === undefined ? { kind: 'line', pen, a: toSheet(a), b: toSheet(b) } : { kind: 'line', pen, a: toSheet(a), b: toSheet(b), piece };
+
+/** An arrowhead three times as long as it is wide (ASME Y14.2), its point at `tip`, pointing along the unit vector `along`. */
+export function arrowhead(layer: LayerName, tip: Vec, along: Vec, length: number): Extract<Stroke, { kind: 'fill' }> {
+  const back = add(tip, scale(along, -length));
+  const half = scale(leftOf(along), length / 6);
+  return { kind: 'fill', layer, points: [toSheet(tip), toSheet(add(back, half)), toSheet(add(back, scale(half, -1)))] };
+}
+
+export const dotStroke = (layer: LayerName, center: Vec, radius: number): Stroke => ({
+  kind: 'dot',
+  layer,
+  center: toSheet(center),
+  radius: inches(radius),
+});
+
+/** The segments that a text must keep off: chords of an arc are close enough at a twentieth of an inch. */
+export function segmentsOf(strokes: readonly Stroke[]): Segment[] {
+  const out: Segment[] = [];
+  for (const stroke of strokes) {
+    switch (stroke.kind) {
+      case 'line':
+        out.push({ a: stroke.a, b: stroke.b });
+        break;
+      case 'arc':
+        out.push(...arcSegments(stroke.center, stroke.radius, stroke.start, stroke.sweep));
+        break;
+      case 'circle':
+        out.push(...arcSegments(stroke.center, stroke.radius, 0, 2 * Math.PI));
+        break;
+      case 'fill':
+        stroke.points.forEach((a, i) => out.push({ a, b: stroke.points[(i + 1) % stroke.points.length]! }));
+        break;
+      case 'dot':
+        out.push({ a: add(stroke.center, { x: -stroke.radius, y: 0 }), b: add(stroke.center, { x: stroke.radius, y: 0 }) });
+        break;
+      case 'text':
+        break;
+    }
+  }
+  return out;
+}
+
+function arcSegments(center: Vec, radius: Inches, start: number, sweep: number): Segment[] {
+  const steps = Math.max(4, Math.min(256, Math.ceil((radius * Math.abs(sweep)) / 0.15)));
+  const at = (i: number): Vec => {
+    const angle = start + (sweep * i) / steps;
+    return { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };
+  };
+  return Array.from({ length: steps }, (_, i) => ({ a: at(i), b: at(i + 1) }));
+}
