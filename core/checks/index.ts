@@ -1,0 +1,11 @@
+/** What a design is checked against, and how it came out. */
+export { check } from './check.ts';
+export { inOrder, type FindingGroup } from './in-order.ts';
+export { ruleIds, rules, type RuleId } from './rules/table.ts';
+export { limitText, type Limit } from './rules/limit.ts';
+export type { RuleRow, Trust } from './rules/row.ts';
+export { seeAhead, type Sight } from './sight/see-ahead.ts';
+export { stakePoints, type StakePoint } from './stakes/stake-points.ts';
+export { controlPoints, type ControlPoint } from './stakes/control-points.ts';
+export { bestTie, type BestTie } from './stakes/best-tie.ts';
+export type { Finding, Result } from './types.ts';

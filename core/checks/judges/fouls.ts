@@ -1,0 +1,21 @@
+/** Two things in one place: what the layout found. */
+import { type Foul } from '../../layout/index.ts';
+import { say } from '../../text/index.ts';
+import { judged, type Judge } from '../outcome.ts';
+import { printedPoint, printedSmall } from '../words/print.ts';
+
+/** One outcome for each pair of runs. Measured: places between the two; 0 where there is none. */
+export const fouls = (kind: Exclude<Foul['kind'], 'post-line-offset' | 'foul-opening'>): Judge => ({ brief, layout }) => {
+  const found = layout.fouls.filter((foul) => foul.kind === kind);
+  if (found.length === 0) return [judged(true, 0, say('where.nowhere'))];
+  return found.map((foul) => {
+    const place = { runs: runsOf(foul), ...printedPoint(brief, foul.at) };
+    if (kind === 'foul-post') return judged(false, 1, say('where.foulPost', { ...place, near: printedSmall(brief, foul.measured) }), foul.at);
+    return judged(false, foul.measured, say('where.foul', place), foul.at);
+  });
+};
+
+function runsOf(foul: Foul): string {
+  const [first = '', second = first] = foul.runs;
+  return first === second ? first : say('where.runs', { first, second });
+}

@@ -1,0 +1,114 @@
+/**
+ * Which function answers each rule. A rule without one does not compile; adding one is a row of the table and a line here.
+ *
+ * | how it is answered | rules |
+ * | --- | --- |
+ * | measured | crowd-sweep, crowd-radius, junction-tangent, funnel-angle, lead-length, see-ahead, single-turn, chute-length, chute-inside-radius, fence-height, post-depth, ground-fall, post-line-offset, tie-angle, control-clear, foul-fence, foul-path, foul-post |
+ * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
+ * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
+ * | yes or no, nothing to measure | solid-crowd, solid-outer, tenure |
+ * | only reports: Look, with the figures | rail-gap |
+ * | a note for a person: Look | night-light |
+ * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare, rail-other-jurisdiction |
+ * | in every project, built by a later version: Look | crowd-gate-rest, quiet, swing-foul, hinge-load |
+ * | unmet where the brief has no opening; where it has, a later version's: Look | man-gate, lone-animal, return-way |
+ * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
+ * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
+ * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, first-backstop, first-backstop-held, backstop-count, holding-area, solid-ramp, rail-height, catwalk-guard, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, man-pass, stair-rise, load-ramp-width, load-ramp-slope, ramp-cleat-needed, ramp-step, ramp-cleat, dock-height, unload-dock, unload-width, roof-see-through, roof-daylight, foul-opening |
+ */
+import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';
+import { chuteWidth, chuteWidthLarge } from './judges/chute-width.ts';
+import { crowdArea, crowdRadius, crowdSweep, funnelAngle, groundFall } from './judges/crowd-pen.ts';
+import { loneAnimal, manGate } from './judges/escapes.ts';
+import { fenceHeight } from './judges/fence-height.ts';
+import { footingLoad } from './judges/footing-load.ts';
+import { fouls } from './judges/fouls.ts';
+import { junctionTangent } from './judges/junction-tangent.ts';
+import { crowdCatwalk, crowdGate, subjectOf } from './judges/later-subjects.ts';
+import { postDepth } from './judges/post-depth.ts';
+import { postLineOffset } from './judges/post-line-offset.ts';
+import { railGap } from './judges/rail-gap.ts';
+import { rollLimit } from './judges/roll-limit.ts';
+import { seesAhead } from './judges/see-ahead.ts';
+import { nightLight, railOtherJurisdiction, sunGlare, tenure } from './judges/site.ts';
+import { solidCrowd, solidOuter, solidRamp } from './judges/solid-sides.ts';
+import { returnWay, sortGate } from './judges/sorting.ts';
+import { controlClear, tieAngle } from './judges/stakeout.ts';
+import { type Judge } from './outcome.ts';
+import { type RuleId } from './rules/table.ts';
+
+const opening = subjectOf('openings');
+const catwalk = subjectOf('catwalks');
+const ramp = subjectOf('ramps');
+const roof = subjectOf('roof');
+
+export const judges: Readonly<Record<RuleId, Judge>> = {
+  'crowd-sweep': crowdSweep,
+  'crowd-radius': crowdRadius,
+  'junction-tangent': junctionTangent,
+  'funnel-angle': funnelAngle,
+  'crowd-gate-rest': crowdGate,
+  'lead-length': leadLength,
+  'see-ahead': seesAhead,
+  'squeeze-hidden': subjectOf('squeezePad'),
+  'crew-hidden': subjectOf('squeezePad', 'catwalks', 'openings'),
+  'single-turn': singleTurn,
+  'first-backstop': opening,
+  'first-backstop-held': opening,
+  'backstop-count': opening,
+  quiet: crowdGate,
+  'chute-width-600': chuteWidth('calf'),
+  'chute-width-yearling': chuteWidth('yearling'),
+  'chute-width-mature': chuteWidth('mature'),
+  'chute-width-large': chuteWidthLarge,
+  'chute-length': chuteLength,
+  'chute-inside-radius': chuteInsideRadius,
+  'holding-area': subjectOf('holdingPens'),
+  'crowd-area': crowdArea,
+  'fence-height': fenceHeight,
+  'post-depth': postDepth,
+  'solid-crowd': solidCrowd,
+  'solid-outer': solidOuter,
+  'solid-ramp': solidRamp,
+  'rail-gap': railGap,
+  'rail-height': catwalk,
+  'rail-other-jurisdiction': railOtherJurisdiction,
+  'crowd-catwalk': crowdCatwalk,
+  'catwalk-guard': catwalk,
+  midrail: catwalk,
+  'toe-board': catwalk,
+  'rail-load': catwalk,
+  'catwalk-skin': catwalk,
+  'catwalk-width': catwalk,
+  'man-gate': manGate,
+  'man-pass': opening,
+  'lone-animal': loneAnimal,
+  'stair-rise': catwalk,
+  'sort-gate': sortGate,
+  'return-way': returnWay,
+  'swing-foul': crowdGate,
+  'load-ramp-width': ramp,
+  'load-ramp-slope': ramp,
+  'ramp-cleat-needed': ramp,
+  'ramp-step': ramp,
+  'ramp-cleat': ramp,
+  'dock-height': ramp,
+  'unload-dock': ramp,
+  'unload-width': ramp,
+  'sun-glare': sunGlare,
+  'roof-see-through': roof,
+  'roof-daylight': roof,
+  'night-light': nightLight,
+  tenure,
+  'ground-fall': groundFall,
+  'foul-fence': fouls('foul-fence'),
+  'foul-path': fouls('foul-path'),
+  'foul-opening': opening,
+  'foul-post': fouls('foul-post'),
+  'post-line-offset': postLineOffset,
+  'roll-limit': rollLimit,
+  'tie-angle': tieAngle,
+  'control-clear': controlClear,
+  'hinge-load': crowdGate,
+  'footing-load': footingLoad,
+};
