@@ -51,7 +51,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'lead-length': leadLength,
   'see-ahead': seesAhead,
   'squeeze-hidden': subjectOf('squeezePad'),
-  'crew-hidden': subjectOf('squeezePad', 'catwalks', 'openings'),
+  'crew-hidden': subjectOf('squeezePad', 'catwalks'),
   'single-turn': singleTurn,
   'first-backstop': opening,
   'first-backstop-held': opening,
