@@ -126,6 +126,8 @@ export interface Brief {
   readonly chute: { readonly width: Inches; readonly runs: readonly RunBrief[] };
   readonly fences: FencesBrief;
   readonly footings: { readonly diameter: Inches; readonly depth: Inches };
+  /** What a person says pushes on one post, and how high; null: no load was given. */
+  readonly postLoad: { readonly load: Pounds; readonly height: Inches } | null;
   readonly floorFall: number;
   readonly shop: ShopBrief;
   readonly control: { readonly b: PlanPoint; readonly c: PlanPoint | null; readonly note: string };

@@ -1,3 +1,15 @@
-/** Words for terms. Keys start with their area and a dot. */
+/** Words of the trade and of the format that stand alone. */
 export const terms = {
+  'term.none': 'none',
+  'term.unset': 'unset',
+  'term.empty': 'empty',
+  'term.yes': 'yes',
+  'term.no': 'no',
+  'term.left': 'left',
+  'term.right': 'right',
+  'term.own-height': 'its height, {height}',
+  'term.straight-run': '{length} straight',
+  'term.figure-pair': '{a} x {b}',
+  'term.pivot-post': 'the pivot post',
+  'term.point': '{x}, {y}',
 } as const;

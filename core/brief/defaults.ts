@@ -1,0 +1,27 @@
+/** What stands in for a field that the file leaves out (project contract: the figures of its example). Lengths in inches, angles in degrees. */
+export const DEFAULTS = {
+  units: 'in',
+  paper: 'ANSI B',
+  revisionLetter: 'A',
+  cattle: { weight: 1250, kind: 'mature', flighty: false, horned: false, bodyLength: 96, eyeHeight: 50, headPerDay: 300 },
+  alleyLength: 240,
+  crowdPen: { sweep: 180, hand: 'left', funnelAngle: 30, gateClearance: 1, pivotPost: 'pipe 4 sch 40' },
+  fence: { height: 60, solidFrom: 0, construction: 'lapped', rails: 5, bottomRail: 12, postSpacing: 96, sheet: '12 ga' },
+  footings: { diameter: 12, depth: 36, loadHeight: 36 },
+  floors: { fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' },
+  shop: {
+    sheets: [[48, 120], [60, 120]], kerf: 0.125, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint',
+  },
+  stockLength: 252,
+  control: { b: [240, 0] },
+  opening: { width: 14, held: 'rope' },
+  catwalk: { from: 0, width: 20 },
+  ramp: {
+    load: { dockHeight: 48, width: 30, surface: 'stepped', tread: 14, dockLength: 60 },
+    unload: { dockHeight: 48, width: 120, surface: 'cleated', slope: 20, cleat: 2, dockLength: 120 },
+  },
+  pad: { length: 144, width: 120 },
+  roof: { length: 288, width: 240, open: 'in, out', daylight: 0.2 },
+  sortGate: 120,
+  holdingGate: 144,
+} as const;

@@ -1,0 +1,27 @@
+import { type Judged } from './judged.ts';
+import { type Looked } from './resolve/brief.ts';
+import { builtDrafts, draftFences, eachDraft } from './resolve/fence-drafts.ts';
+import { readSectionTable } from './resolve/section-table.ts';
+import { createSteelLookup } from './resolve/steel.ts';
+import { holdFence } from './rules/fence-rules.ts';
+import { holdControl, holdMarks, holdSheets } from './rules/list-rules.ts';
+import { holdHours, holdSubjects } from './rules/subject-rules.ts';
+
+/** Holds the fields of a project against one another and looks up its steel; what is wrong is reported to `judged`. */
+export function judge(judged: Judged): Looked {
+  const steel = createSteelLookup(judged);
+  const fences = draftFences(judged, steel);
+  const pivotName = judged.file.crowdPen?.pivotPost;
+  const pivotPost = pivotName === undefined ? null : steel.section(['crowdPen', 'pivotPost'], pivotName);
+  const tables = {
+    stock: readSectionTable(judged, steel, 'stock', judged.file.shop?.stock),
+    roll: readSectionTable(judged, steel, 'roll', judged.file.shop?.roll),
+  };
+  for (const draft of eachDraft(fences)) holdFence(judged, draft);
+  holdSheets(judged, builtDrafts(fences));
+  holdHours(judged);
+  holdSubjects(judged);
+  holdControl(judged);
+  holdMarks(judged);
+  return { fences, tables, pivotPost };
+}

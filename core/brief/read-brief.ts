@@ -1,0 +1,59 @@
+import { createJudged, type Judged } from './judged.ts';
+import { judge } from './judge.ts';
+import { parseJson } from './json/parse-json.ts';
+import { type JsonObject } from './json/types.ts';
+import { missingFaults } from './missing-faults.ts';
+import { pathText, toFault, type PathFault } from './path-fault.ts';
+import { prune } from './prune.ts';
+import { resolveBrief } from './resolve/brief.ts';
+import { createFiller } from './resolve/filler.ts';
+import { issueFaults } from './schema/issue-faults.ts';
+import { project, type ProjectFile } from './schema/project.ts';
+import { type Brief, type DefaultUsed, type Fault } from './types.ts';
+import { readEnvelope } from './versions/read-envelope.ts';
+
+export type ReadBrief =
+  | { readonly ok: true; readonly brief: Brief; readonly defaults: readonly DefaultUsed[] }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** The faults as a person gets them: of several at one place that say the same, and of a slip in a value and what follows from it, the first. */
+function refused(faults: readonly PathFault[]): ReadBrief {
+  const first = new Map<string, PathFault>();
+  for (const fault of faults) {
+    const place = pathText(fault.path);
+    if (!first.has(place)) first.set(place, fault);
+  }
+  return { ok: false, faults: [...first.values()].map(toFault) };
+}
+
+/** What the schema finds in a project, and the project as far as it can be read. Null where nothing of it can. */
+function readFields(value: JsonObject, before: readonly PathFault[]): { readonly faults: readonly PathFault[]; readonly file: ProjectFile | null } {
+  const first = project.safeParse(value);
+  const found = first.success ? [] : first.error.issues.flatMap((issue) => issueFaults(issue, value));
+  const faults = [...before, ...found, ...missingFaults(value)];
+  if (first.success) return { faults, file: first.data };
+  const second = project.safeParse(prune(value, found.map(({ path }) => path)));
+  return { faults, file: second.success ? second.data : null };
+}
+
+function readProject(value: JsonObject, before: readonly PathFault[]): ReadBrief {
+  const { faults, file } = readFields(value, before);
+  if (file === null) return refused(faults);
+  const judged: Judged = createJudged(file, faults);
+  const looked = judge(judged);
+  if (judged.faults.length > 0) return refused(judged.faults);
+  const filler = createFiller(file.units ?? 'in');
+  return { ok: true, brief: resolveBrief(file, looked, filler), defaults: filler.used };
+}
+
+/**
+ * The one door through which a project file comes in: the text of `*.penwright.json` to a complete brief, with every default that was
+ * used; or every fault in it at once, each with its path and what is allowed. An older version is brought forward, a newer one refused.
+ * Never throws on any text.
+ */
+export function readBrief(text: string): ReadBrief {
+  const { value, faults } = parseJson(text);
+  if (value === undefined) return refused(faults);
+  const envelope = readEnvelope(value);
+  return envelope.ok ? readProject(envelope.project, faults) : refused([...faults, ...envelope.faults]);
+}

@@ -1,0 +1,119 @@
+import { inches } from '../../base/quantity.ts';
+import { planPoint, type PlanPoint } from '../../base/points.ts';
+import { say } from '../../text/index.ts';
+import { printLength } from '../../units/index.ts';
+import { parseSection, type Section } from '../../steel/index.ts';
+import { DEFAULTS } from '../defaults.ts';
+import { type ProjectFile } from '../schema/project.ts';
+import { type Brief, type RunBrief } from '../types.ts';
+import { builtDrafts, finishFences, type FenceDrafts } from './fence-drafts.ts';
+import { noteFenceDefaults } from './fence-defaults.ts';
+import { type Filler } from './filler.ts';
+import { resolveShop, type ShopTables } from './shop.ts';
+import { countLater, noteSubjectDefaults } from './subjects.ts';
+import { resolveCattle, resolveRevision, resolveSite } from './surroundings.ts';
+
+/** What the rules looked up on the way. */
+export interface Looked {
+  readonly fences: FenceDrafts;
+  readonly tables: ShopTables;
+  /** Null where the file leaves it to the default. */
+  readonly pivotPost: Section | null;
+}
+
+function told<T>(value: T | undefined, path: string): T {
+  if (value === undefined) throw new Error(`${path} is unknown though no fault was told`);
+  return value;
+}
+
+function defaultPivotPost(): Section {
+  const section = parseSection(DEFAULTS.crowdPen.pivotPost);
+  if (section === null) throw new Error(`no such section: ${DEFAULTS.crowdPen.pivotPost}`);
+  return section;
+}
+
+function resolveAlley(file: ProjectFile, filler: Filler): readonly RunBrief[] {
+  if (file.alley?.runs !== undefined) return file.alley.runs;
+  const length = inches(DEFAULTS.alleyLength);
+  filler.note('alley.runs', say('term.straight-run', { length: printLength(length, filler.units) }));
+  return [{ kind: 'straight', length }];
+}
+
+function resolveCrowdPen(file: ProjectFile, looked: Looked, filler: Filler): Brief['crowdPen'] {
+  const pen = file.crowdPen ?? {};
+  const { sweep, hand, funnelAngle, gateClearance, pivotPost } = DEFAULTS.crowdPen;
+  if (looked.pivotPost === null) filler.note('crowdPen.pivotPost', pivotPost);
+  return {
+    radius: told(pen.radius, 'crowdPen.radius'),
+    sweep: filler.angle('crowdPen.sweep', pen.sweep, sweep),
+    hand: filler.word('crowdPen.hand', pen.hand, hand),
+    funnelAngle: filler.angle('crowdPen.funnelAngle', pen.funnelAngle, funnelAngle),
+    gateClearance: filler.length('crowdPen.gateClearance', pen.gateClearance, gateClearance),
+    pivotPost: looked.pivotPost ?? defaultPivotPost(),
+    pivotLength: pen.pivotLength ?? null,
+  };
+}
+
+function resolveControl(file: ProjectFile, filler: Filler): Brief['control'] {
+  const control = file.control ?? {};
+  const point = ([x = NaN, y = NaN]: readonly number[]): PlanPoint => planPoint(x, y);
+  if (control.b === undefined) {
+    const [x, y] = DEFAULTS.control.b.map((value) => printLength(inches(value), filler.units));
+    filler.note('control.b', say('term.point', { x: told(x, 'control.b'), y: told(y, 'control.b') }));
+  }
+  return {
+    b: point(control.b ?? DEFAULTS.control.b),
+    c: control.c === undefined ? null : point(control.c),
+    note: filler.word('control.note', control.note, ''),
+  };
+}
+
+function resolveFootings(file: ProjectFile, filler: Filler): Pick<Brief, 'footings' | 'postLoad'> {
+  const footings = file.footings ?? {};
+  const { diameter, depth, loadHeight } = DEFAULTS.footings;
+  if (footings.load === undefined) filler.note('footings.load', say('term.none'));
+  const height = filler.length('footings.loadHeight', footings.loadHeight, loadHeight);
+  return {
+    footings: {
+      diameter: filler.length('footings.diameter', footings.diameter, diameter),
+      depth: filler.length('footings.depth', footings.depth, depth),
+    },
+    postLoad: footings.load === undefined || footings.load === null ? null : { load: footings.load, height },
+  };
+}
+
+function resolveFloorFall(file: ProjectFile, filler: Filler): number {
+  const { fall, thickness, pattern } = DEFAULTS.floors;
+  filler.length('floors.thickness', file.floors?.thickness, thickness);
+  filler.word('floors.pattern', file.floors?.pattern, pattern);
+  return filler.number('floors.fall', file.floors?.fall, fall);
+}
+
+/** The brief of a project without faults, each default noted. Throws where a fault was overlooked. */
+export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler): Brief {
+  const { fences } = looked;
+  const pen = resolveCrowdPen(file, looked, filler);
+  noteFenceDefaults(fences, filler);
+  noteSubjectDefaults(file, filler);
+  const built = builtDrafts(fences).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);
+  if (file.units === undefined) filler.note('units', filler.units);
+  return {
+    title: told(file.title, 'title'),
+    client: filler.word('client', file.client, ''),
+    units: filler.units,
+    paper: filler.word('paper', file.paper, DEFAULTS.paper),
+    revision: resolveRevision(file, filler),
+    site: resolveSite(file, filler),
+    cattle: resolveCattle(file, filler),
+    alley: { runs: resolveAlley(file, filler) },
+    crowdPen: pen,
+    chute: { width: told(file.chute?.width, 'chute.width'), runs: told(file.chute?.runs, 'chute.runs') },
+    fences: finishFences(fences),
+    ...resolveFootings(file, filler),
+    floorFall: resolveFloorFall(file, filler),
+    shop: resolveShop(file, looked.tables, [...built, pen.pivotPost], filler),
+    control: resolveControl(file, filler),
+    marks: file.marks ?? {},
+    later: countLater(file),
+  };
+}

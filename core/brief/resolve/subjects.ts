@@ -1,0 +1,63 @@
+import { printAngle, printLength } from '../../units/index.ts';
+import { degrees, inches } from '../../base/quantity.ts';
+import { say } from '../../text/index.ts';
+import { DEFAULTS } from '../defaults.ts';
+import { pathText, type Path } from '../path-fault.ts';
+import { type ProjectFile } from '../schema/project.ts';
+import { type LaterSubjects } from '../types.ts';
+import { type Filler } from './filler.ts';
+
+type Group = Readonly<Record<string, unknown>>;
+
+/** Figures that are no lengths. */
+const PLAIN: readonly string[] = ['daylight'];
+
+function noteGroup(filler: Filler, path: Path, given: Group, defaults: Readonly<Record<string, string | number>>): void {
+  for (const [field, value] of Object.entries(defaults)) {
+    if (given[field] !== undefined) continue;
+    const words = typeof value === 'string' || PLAIN.includes(field) ? String(value)
+      : field === 'slope' ? printAngle(degrees(value)) : printLength(inches(value), filler.units);
+    filler.note(pathText([...path, field]), words);
+  }
+}
+
+/** The defaults of a ramp by its kind; what only the other surface has is not one of them. */
+function rampDefaults(ramp: Group): Readonly<Record<string, string | number>> {
+  const own = DEFAULTS.ramp[ramp['kind'] === 'load' ? 'load' : 'unload'];
+  const surface = ramp['surface'] ?? own.surface;
+  const { dockHeight, width, dockLength } = own;
+  const walk = surface === 'stepped'
+    ? { tread: DEFAULTS.ramp.load.tread }
+    : { slope: DEFAULTS.ramp.unload.slope, cleat: DEFAULTS.ramp.unload.cleat };
+  return { dockHeight, width, surface: own.surface, dockLength, ...walk };
+}
+
+/** Notes what the subjects of later versions leave out, so that the list of defaults is whole. */
+export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
+  file.openings?.forEach((opening, i) => {
+    const { width, held } = DEFAULTS.opening;
+    noteGroup(filler, ['openings', i], opening, opening.kind === 'man-gate' ? { width } : { held });
+  });
+  file.catwalks?.forEach((catwalk, i) => { noteGroup(filler, ['catwalks', i], catwalk, DEFAULTS.catwalk); });
+  file.ramps?.forEach((ramp, i) => { noteGroup(filler, ['ramps', i], ramp, rampDefaults(ramp)); });
+  file.sortPens?.forEach((pen, i) => { noteGroup(filler, ['sortPens', i], pen, { gate: DEFAULTS.sortGate }); });
+  file.holdingPens?.forEach((pen, i) => { noteGroup(filler, ['holdingPens', i], pen, { gate: DEFAULTS.holdingGate }); });
+  for (const field of ['openings', 'catwalks', 'ramps', 'squeezePad', 'sortPens', 'holdingPens'] as const) {
+    if (file[field] === undefined) filler.note(field, say('term.none'));
+  }
+  if (file.squeezePad === undefined) return;
+  noteGroup(filler, ['squeezePad'], file.squeezePad, DEFAULTS.pad);
+  if (file.squeezePad.roof === undefined) filler.note('squeezePad.roof', say('term.none'));
+  else noteGroup(filler, ['squeezePad', 'roof'], file.squeezePad.roof, DEFAULTS.roof);
+}
+
+/** How many there are of each subject that this version does not build. */
+export const countLater = (file: ProjectFile): LaterSubjects => ({
+  openings: file.openings?.length ?? 0,
+  catwalks: file.catwalks?.length ?? 0,
+  ramps: file.ramps?.length ?? 0,
+  squeezePad: file.squeezePad === undefined ? 0 : 1,
+  roof: file.squeezePad?.roof === undefined ? 0 : 1,
+  sortPens: file.sortPens?.length ?? 0,
+  holdingPens: file.holdingPens?.length ?? 0,
+});

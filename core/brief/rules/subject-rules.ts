@@ -1,0 +1,59 @@
+import { printLength } from '../../units/index.ts';
+import { showValue } from '../json/show-value.ts';
+import { type Judged } from '../judged.ts';
+import { pathText } from '../path-fault.ts';
+
+const numbered = (name: string, count: number): readonly string[] => Array.from({ length: count }, (_, index) => `${name}-${String(index + 1)}`);
+
+/** The names of the runs of a project, in walking order, and `chute` for the whole of it. */
+function runNames({ file }: Judged): readonly string[] {
+  const ramps = file.ramps ?? [];
+  return [
+    ...numbered('alley', file.alley?.runs?.length ?? 1), 'crowd-pen', 'junction', 'chute', ...numbered('chute', file.chute?.runs?.length ?? 0),
+    ...(file.squeezePad === undefined ? [] : ['squeeze-pad']), ...numbered('sort', file.sortPens?.length ?? 0),
+    ...numbered('load', ramps.filter(({ kind }) => kind === 'load').length), ...numbered('unload', ramps.filter(({ kind }) => kind === 'unload').length),
+  ];
+}
+
+/** The lists that the names of runs follow from: where one is faulty, no name can be called wrong. */
+const NAME_SOURCES = [['alley', 'runs'], ['chute', 'runs'], ['squeezePad'], ['sortPens'], ['ramps']];
+
+/** Openings and catwalks stand on runs that there are; what makes them is whole. */
+export function holdSubjects(judged: Judged): void {
+  const { file } = judged;
+  const names = runNames(judged);
+  const unknowable = NAME_SOURCES.some((place) => judged.isFaulty(place));
+  const holdRun = (list: string, index: number, run: string): void => {
+    if (!unknowable && !names.includes(run)) {
+      judged.report([list, index, 'run'], 'fault.run-name', { value: showValue(run), allowed: names.slice(0, 60).join(', ') });
+    }
+  };
+  file.openings?.forEach((opening, index) => {
+    holdRun('openings', index, opening.run);
+    if (opening.kind === 'man-gate' && opening.side === undefined) judged.report(['openings', index, 'side'], 'fault.missing', { allowed: 'left, right' });
+  });
+  file.catwalks?.forEach((catwalk, index) => {
+    holdRun('catwalks', index, catwalk.run);
+    if (catwalk.to <= (catwalk.from ?? 0)) {
+      const units = file.units ?? 'in';
+      judged.report(['catwalks', index, 'to'], 'fault.order', { value: printLength(catwalk.to, units), other: pathText(['catwalks', index, 'from']) });
+    }
+  });
+}
+
+function holdOnce(judged: Judged, path: readonly (string | number)[], entries: readonly (string | number)[]): void {
+  entries.forEach((entry, index) => {
+    if (entries.indexOf(entry) < index) judged.report([...path, index], 'fault.repeated', { value: showValue(entry) });
+  });
+}
+
+/** Working hours that end after they begin; months and open sides once each. */
+export function holdHours(judged: Judged): void {
+  const work = judged.file.site?.work;
+  if (work !== undefined) {
+    const clock = (minutes: number): string => `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
+    if (work.to <= work.from) judged.report(['site', 'work', 'to'], 'fault.order', { value: clock(work.to), other: 'site.work.from' });
+    holdOnce(judged, ['site', 'work', 'months'], work.months);
+  }
+  holdOnce(judged, ['squeezePad', 'roof', 'open'], judged.file.squeezePad?.roof?.open ?? []);
+}

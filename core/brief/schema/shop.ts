@@ -1,0 +1,23 @@
+import { RANGES } from '../ranges.ts';
+import { customSection } from './custom-section.ts';
+import { length, number } from './figures.ts';
+import { byName, fields, list } from './groups.ts';
+import { choice } from './texts.ts';
+
+/** The least that the rolls take of one section; both figures are asked for where it is named. */
+const rollLimit = fields({ radius: length(RANGES.rollRadius), length: length(RANGES.rollLength) });
+
+export const shop = fields({
+  stock: byName(list(length(RANGES.stockLength), RANGES.stockLengths)).optional(),
+  sheets: list(list(length(RANGES.sheetSide), RANGES.pair), RANGES.sheetSizes).optional(),
+  kerf: length(RANGES.kerf).optional(),
+  weldGap: length(RANGES.weldGap).optional(),
+  grip: length(RANGES.grip).optional(),
+  springback: number(RANGES.springback).optional(),
+  gaugeChord: length(RANGES.gaugeChord).optional(),
+  plateKerf: length(RANGES.kerf).optional(),
+  coating: choice(['paint', 'galvanized', 'bare']).optional(),
+  roll: byName(rollLimit).optional(),
+  prices: byName(number(RANGES.price)).optional(),
+  sections: byName(customSection()).optional(),
+});

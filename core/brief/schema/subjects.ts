@@ -1,0 +1,56 @@
+/** What stands in and beside the fences: openings, catwalks, ramps, pad and pens. What has no meaning without a field asks for it. */
+import { RANGES } from '../ranges.ts';
+import { angle, length, number, whole } from './figures.ts';
+import { fields, list } from './groups.ts';
+import { side } from './runs.ts';
+import { choice, text } from './texts.ts';
+
+const runName = () => text({ least: 1, greatest: 40, unit: 'none' });
+const point = list(length(RANGES.plan), RANGES.pair);
+
+export const openings = list(fields({
+  kind: choice(['man-gate', 'backstop']),
+  run: runName(),
+  side: side().optional(),
+  at: length(RANGES.station),
+  width: length(RANGES.openingWidth).optional(),
+  held: choice(['rope', 'pin', 'none']).optional(),
+}), RANGES.subjects);
+
+export const catwalks = list(fields({
+  run: runName(),
+  side: side(),
+  from: length(RANGES.station).optional(),
+  to: length(RANGES.station),
+  width: length(RANGES.catwalkWidth).optional(),
+  deckHeight: length(RANGES.deckHeight).optional(),
+}), RANGES.subjects);
+
+export const ramps = list(fields({
+  kind: choice(['load', 'unload']),
+  dockHeight: length(RANGES.dockHeight).optional(),
+  width: length(RANGES.rampWidth).optional(),
+  surface: choice(['stepped', 'cleated']).optional(),
+  tread: length(RANGES.tread).optional(),
+  slope: angle(RANGES.rampSlope).optional(),
+  cleat: length(RANGES.cleat).optional(),
+  dockLength: length(RANGES.dockLength).optional(),
+  at: point.optional(),
+  heading: angle(RANGES.heading).optional(),
+}), RANGES.subjects);
+
+const roof = fields({
+  length: length(RANGES.padSize).optional(),
+  width: length(RANGES.padSize).optional(),
+  open: list(choice(['in', 'out', 'left', 'right']), RANGES.open).optional(),
+  daylight: number(RANGES.daylight).optional(),
+});
+
+export const squeezePad = fields({
+  length: length(RANGES.padSize).optional(),
+  width: length(RANGES.padSize).optional(),
+  roof: roof.optional(),
+});
+
+export const sortPens = list(fields({ side: side(), gate: length(RANGES.openingWidth).optional() }), RANGES.subjects);
+export const holdingPens = list(fields({ head: whole(RANGES.head), gate: length(RANGES.openingWidth).optional() }), RANGES.subjects);
