@@ -1,0 +1,69 @@
+import { type DefaultUsed } from '../brief/index.ts';
+import { say } from '../text/index.ts';
+import { writeJson } from '../writers/index.ts';
+import { type Job } from './job.ts';
+import { keepMarks } from './keep-marks.ts';
+import { BUILT_KINDS, type PackageKind } from './kinds.ts';
+import { makeManifest, MANIFEST_PATH } from './manifest.ts';
+import { type Design, type Pipeline } from './pipeline.ts';
+import { reportJobs } from './report/report-jobs.ts';
+import { scheduleJobs } from './schedule-jobs.ts';
+import { slug } from './slug.ts';
+import { type PackageTools } from './tools.ts';
+import { type PackageFile } from './types.ts';
+import { utf8 } from './utf8.ts';
+
+export interface PackageInput {
+  /** The project as it was read. */
+  readonly text: string;
+  readonly design: Design;
+  readonly defaults: readonly DefaultUsed[];
+  /** null: all kinds that this version makes. */
+  readonly only: readonly PackageKind[] | null;
+}
+
+/** A file that is made, and how far the work is. */
+export interface Made {
+  readonly file: PackageFile;
+  readonly done: number;
+  readonly total: number;
+}
+
+/**
+ * The files of a package, one by one in their fixed order, the manifest last. Whoever asks for no more of them ends the work.
+ * The same input gives the same bytes.
+ */
+export async function* makePackage(pipeline: Pipeline, input: PackageInput, tools: PackageTools): AsyncGenerator<Made, void, undefined> {
+  const { brief } = input.design;
+  const kinds = BUILT_KINDS.filter((kind) => input.only?.includes(kind) ?? true);
+  const jobs = packageJobs(pipeline, input, kinds, tools);
+  const total = jobs.length + 1;
+  const files: PackageFile[] = [];
+  for (const job of jobs) {
+    const file = { path: job.path, kind: job.kind, title: job.title, bytes: await job.make() };
+    files.push(file);
+    yield { file, done: files.length, total };
+  }
+  const head = { project: brief.title, revision: brief.revision.letter, date: brief.revision.date, units: brief.units, kinds };
+  const manifest = utf8(writeJson(makeManifest(head, files, tools.sha256)));
+  yield { file: { path: MANIFEST_PATH, kind: 'manifest', title: say('package.manifest'), bytes: manifest }, done: total, total };
+}
+
+function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly PackageKind[], tools: PackageTools): readonly Job[] {
+  const { design, defaults } = input;
+  const { brief } = design;
+  const has = (kind: PackageKind): boolean => kinds.includes(kind);
+  const schedules = pipeline.schedules(design);
+  const jobs: Job[] = [{
+    path: `${slug(brief.title)}.penwright.json`,
+    kind: 'project',
+    title: brief.title,
+    make: () => utf8(keepMarks(input.text, design.parts.marks)),
+  }];
+  if (has('stations')) jobs.push({ path: 'stations.json', kind: 'stations', title: say('package.stations'), make: () => utf8(writeJson(schedules.stations)) });
+  if (has('schedules')) jobs.push(...scheduleJobs(schedules, brief.units));
+  if (has('report')) jobs.push(...reportJobs({ brief, findings: pipeline.findings(design), defaults }, tools));
+  const paths = new Set(jobs.map((job) => job.path));
+  if (paths.size !== jobs.length) throw new Error(`two files in one place: ${jobs.map((job) => job.path).join(', ')}`);
+  return jobs;
+}

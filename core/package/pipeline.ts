@@ -1,0 +1,55 @@
+/**
+ * The one graph of what follows from what: brief > layout > parts > findings, schedules, drawings. Each step is done when it is first
+ * asked for, and again only when something that it read has changed. A drag asks for the design, its findings and its
+ * plan alone; a package asks for everything.
+ */
+import { readBrief, type Brief, type DefaultUsed, type Fault } from '../brief/index.ts';
+import { check, type Finding } from '../checks/index.ts';
+import { type Layout, layOut } from '../layout/index.ts';
+import { makeParts, type Parts } from '../parts/index.ts';
+import { reuse } from './reuse.ts';
+import { scheduleRows, type Schedules } from './schedule-rows.ts';
+import { tracked } from './tracked.ts';
+
+export type Units = 'in' | 'mm';
+
+/** A brief set out, with its pieces. */
+export interface Design {
+  readonly brief: Brief;
+  readonly layout: Layout;
+  readonly parts: Parts;
+}
+
+type Worked<T> = ({ readonly ok: true } & T) | { readonly ok: false; readonly faults: readonly Fault[] };
+
+export interface Pipeline {
+  /** Reads a project's text; `units` where somebody asked for others than the project's. */
+  read(text: string, units: Units | null): Worked<{ readonly brief: Brief; readonly defaults: readonly DefaultUsed[] }>;
+  design(brief: Brief): Worked<{ readonly design: Design }>;
+  findings(design: Design): readonly Finding[];
+  schedules(design: Design): Schedules;
+}
+
+export function createPipeline(): Pipeline {
+  let last: Brief | null = null;
+  const layout = tracked((brief: Brief) => layOut(brief));
+  const parts = tracked((brief: Brief, of: Layout) => makeParts(brief, of));
+  const findings = tracked((brief: Brief, of: Layout, made: Parts) => check(brief, of, made));
+  const schedules = tracked((brief: Brief, of: Layout, made: Parts) => scheduleRows(brief, of, made));
+  return {
+    read: (text, units) => {
+      const read = readBrief(text);
+      if (!read.ok) return read;
+      last = reuse(last, units === null ? read.brief : { ...read.brief, units });
+      return { ok: true, brief: last, defaults: read.defaults };
+    },
+    design: (brief) => {
+      const laid = layout(brief);
+      if (!laid.ok) return laid;
+      const made = parts(brief, laid.layout);
+      return made.ok ? { ok: true, design: { brief, layout: laid.layout, parts: made.parts } } : made;
+    },
+    findings: (design) => findings(design.brief, design.layout, design.parts),
+    schedules: (design) => schedules(design.brief, design.layout, design.parts),
+  };
+}

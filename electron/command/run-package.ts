@@ -1,0 +1,111 @@
+import { printFault, type Fault } from '../../core/brief/index.ts';
+import { BUILT_KINDS, createPipeline, keepMarks, makePackage, PACKAGE_KINDS, type PackageFile } from '../../core/package/index.ts';
+import { say } from '../../core/text/index.ts';
+import { liesIn, mend, packagePlace, plain, printRefusal, readProject, recognize, Refused, refuseLesser, replaceFile, withReason, writePackage, type ProjectFile } from '../disk/index.ts';
+import { EXIT, type Io } from './io.ts';
+import { type Options, readOptions } from './options.ts';
+import { tellFindings } from './tell-findings.ts';
+import { packageTools } from './tools.ts';
+
+/** The command: words to an exit code. Everything that it says goes through `io`. Throws only for a mistake in the program. */
+export async function runPackage(words: readonly string[], io: Io): Promise<number> {
+  const asked = readOptions(words);
+  if (asked.kind === 'help') {
+    io.out(say('command.usage', { kinds: PACKAGE_KINDS.join(', ') }));
+    return EXIT.written;
+  }
+  if (asked.kind === 'wrong') {
+    for (const refusal of asked.refusals) io.err(printRefusal(refusal));
+    return EXIT.fault;
+  }
+  try {
+    return await writeFrom(asked.options, io);
+  } catch (error) {
+    if (io.signal.aborted && error === io.signal.reason) {
+      io.progress(null);
+      io.err(say('command.interrupted', { folder: plain(asked.options.out) }));
+      return EXIT.interrupted;
+    }
+    if (!(error instanceof Refused)) throw error;
+    io.progress(null);
+    io.err(printRefusal(error.refusal));
+    return EXIT.unwritten;
+  }
+}
+
+async function writeFrom(options: Options, io: Io): Promise<number> {
+  const { out } = options;
+  const target = await withReason(out, 'command.out-unwritten', () => packagePlace(io.disk, io.cwd, out));
+  // Before anything else, whatever becomes of this run: what an interrupted one left is mended.
+  await withReason(out, 'command.out-unwritten', () => mend(io.disk, target, out));
+  const project = await readOrRefuse(options, io);
+  if (project === null) return EXIT.fault;
+
+  const pipeline = createPipeline();
+  const read = pipeline.read(project.text, options.units);
+  if (!read.ok) return tellFaults(read.faults, io);
+  const worked = pipeline.design(read.brief);
+  if (!worked.ok) return tellFaults(worked.faults, io);
+  const { design } = worked;
+
+  if (liesIn(project.path, target)) throw new Refused(out, 'command.project-in-out', { project: options.project });
+  const { only } = options;
+  const mayReplace: Parameters<typeof writePackage>[1]['mayReplace'] = (standing) => {
+    if (only !== null) refuseLesser(standing, only, out);
+  };
+  // A folder that may not be replaced is told before the long part of the work.
+  await withReason(out, 'command.out-unwritten', async () => { mayReplace(await recognize(io.disk, target, out)); });
+
+  const files: PackageFile[] = [];
+  for await (const made of makePackage(pipeline, { text: project.text, design, defaults: read.defaults, only }, packageTools())) {
+    files.push(made.file);
+    io.progress(say('command.progress', { done: made.done, total: made.total, path: made.file.path }));
+    await io.pause();
+    io.signal.throwIfAborted();
+  }
+  const leftover = await writePackage(io.disk, { target, shown: out, files, mayReplace, signal: io.signal });
+  io.progress(null);
+  io.out(say('command.written', { files: files.length, folder: plain(out) }));
+  if (leftover !== null) io.err(say('command.leftover', { folder: plain(leftover) }));
+  const later = only?.filter((kind) => !BUILT_KINDS.includes(kind)) ?? [];
+  if (later.length > 0) io.err(say('command.only-later', { kinds: later.join(', ') }));
+  const findings = pipeline.findings(design);
+  tellFindings(findings, io);
+  if (options.keepMarks) await keepInProject(project, design.parts.marks, read.brief.marks, options, io);
+  return options.strict && findings.some((finding) => finding.result === 'fix') ? EXIT.fix : EXIT.written;
+}
+
+async function readOrRefuse(options: Options, io: Io): Promise<ProjectFile | null> {
+  try {
+    return await readProject(io.disk, io.cwd, options.project);
+  } catch (error) {
+    if (!(error instanceof Refused)) throw error;
+    io.err(printRefusal(error.refusal));
+    return null;
+  }
+}
+
+function tellFaults(faults: readonly Fault[], io: Io): number {
+  for (const fault of faults) io.err(plain(printFault(fault)));
+  return EXIT.fault;
+}
+
+/** Writes the marks that were issued back into the project file, everything else in it as it was. */
+async function keepInProject(
+  project: ProjectFile,
+  marks: Readonly<Record<string, string>>,
+  before: Readonly<Record<string, string>>,
+  options: Options,
+  io: Io,
+): Promise<void> {
+  const shown = plain(options.project);
+  const text = keepMarks(project.text, marks);
+  if (text === project.text) {
+    io.out(say('command.marks-none', { project: shown }));
+    return;
+  }
+  const bytes = new TextEncoder().encode(project.byteOrderMark ? `\ufeff${text}` : text);
+  await replaceFile(io.disk, project.path, options.project, project.bytes, bytes);
+  const count = Object.keys(marks).filter((signature) => before[signature] === undefined).length;
+  io.out(say('command.marks-kept', { count, project: shown }));
+}
