@@ -39,7 +39,7 @@ function readFields(value: JsonObject, before: readonly PathFault[]): { readonly
 function readProject(value: JsonObject, before: readonly PathFault[]): ReadBrief {
   const { faults, file } = readFields(value, before);
   if (file === null) return refused(faults);
-  const judged: Judged = createJudged(file, faults);
+  const judged: Judged = createJudged(value, file, faults);
   const looked = judge(judged);
   if (judged.faults.length > 0) return refused(judged.faults);
   const filler = createFiller(file.units ?? 'in');

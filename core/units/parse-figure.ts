@@ -14,10 +14,22 @@ export function tidyFigures(text: string): string {
     .trim();
 }
 
-/** A plain decimal, `12`, `12.5` or `.5`, with an optional power of ten to move its point exactly. Null for anything else. */
-export function parseDecimal(text: string, power = 0): number | null {
+/** A plain decimal without a sign, `12`, `12.5` or `.5`. Null for anything else. */
+export function parseDecimal(text: string): number | null {
   if (!/^(\d+\.?\d*|\.\d+)$/.test(text)) return null;
-  const value = Number(`${text}e${String(power)}`);
+  const value = Number(text);
+  return Number.isFinite(value) ? value : null;
+}
+
+/**
+ * A plain decimal times a power of ten, over a whole number, with one rounding only: `76.2` over 254 by 10^1 is 3 exactly, where
+ * 76.2 / 25.4 in doubles is not. Null for what is not a plain decimal.
+ */
+export function parseRatio(text: string, power: number, over: number): number | null {
+  if (parseDecimal(text) === null) return null;
+  const [whole = '', decimals = ''] = text.split('.');
+  const shift = power - decimals.length;
+  const value = Number(`${whole}${decimals}e${String(Math.max(shift, 0))}`) / (over * 10 ** Math.max(-shift, 0));
   return Number.isFinite(value) ? value : null;
 }
 

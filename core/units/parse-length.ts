@@ -1,10 +1,11 @@
-import { MM_PER_INCH, inches, type Inches } from '../base/quantity.ts';
-import { parseDecimal, parseFigure, tidyFigures } from './parse-figure.ts';
+import { inches, type Inches } from '../base/quantity.ts';
+import { parseFigure, parseRatio, tidyFigures } from './parse-figure.ts';
 
 /** Longer than any length that a person writes; keeps the patterns below cheap on hostile input. */
 const LONGEST_TEXT = 60;
-/** Powers of ten that bring a metric unit to millimeters. */
-const METRIC: Readonly<Record<string, number>> = { mm: 0, cm: 1, m: 3 };
+/** Powers of ten that bring a metric unit to tenths of a millimeter, of which an inch has 254. */
+const METRIC: Readonly<Record<string, number>> = { mm: 1, cm: 2, m: 4 };
+const TENTHS_PER_INCH = 254;
 
 function parseFeetInches(text: string): number | null {
   const match = /^([\d ./-]+?) ?(?:'|ft\.?|foot|feet) ?(?:-? ?([\d ./-]+?) ?(?:"|inches|inch|in\.?)?)?$/i.exec(text);
@@ -21,8 +22,7 @@ function parseFeetInches(text: string): number | null {
 function parseUnsigned(text: string): number | null {
   const metric = /^([\d.]+) ?(mm|cm|m)$/i.exec(text);
   if (metric !== null) {
-    const millimeters = parseDecimal(metric[1] ?? '', METRIC[(metric[2] ?? '').toLowerCase()]);
-    return millimeters === null ? null : millimeters / MM_PER_INCH;
+    return parseRatio(metric[1] ?? '', METRIC[(metric[2] ?? '').toLowerCase()] ?? NaN, TENTHS_PER_INCH);
   }
   const plain = /^([\d ./-]+?) ?(?:"|inches|inch|in\.?)?$/i.exec(text);
   return plain === null ? parseFeetInches(text) : parseFigure((plain[1] ?? '').trim());

@@ -45,6 +45,6 @@ export function printLength(length: Inches, units: LengthUnits, form: LengthForm
   const sign = parts < 0 ? '-' : '';
   const text = form === 'inches' || size < 192
     ? printInches(size)
-    : `${String(Math.floor(size / 192))}'-${printInches(size % 192)}`;
+    : `${String(Math.floor(size / 192))}'-${size % 192 > 0 && size % 192 < 16 ? '0 ' : ''}${printInches(size % 192)}`;
   return form === 'bracket' ? `${sign}${text} (${printDecimalInches(length)})` : `${sign}${text}`;
 }

@@ -1,8 +1,9 @@
+import { inches } from '../../base/quantity.ts';
 import { say } from '../../text/index.ts';
-import { printLength } from '../../units/index.ts';
 import { pathText, type Path } from '../path-fault.ts';
 import { eachDraft, type FenceDrafts } from './fence-drafts.ts';
 import { type Filler } from './filler.ts';
+import { printExactly } from './print-exactly.ts';
 
 const FIELDS = ['height', 'solidFrom', 'construction', 'rails', 'bottomRail', 'postSpacing'] as const;
 const LENGTHS: readonly string[] = ['height', 'solidFrom', 'bottomRail', 'postSpacing'];
@@ -15,7 +16,7 @@ export function noteFenceDefaults(drafts: FenceDrafts, filler: Filler): void {
     const said = main[field];
     if (said?.isDefault !== true) continue;
     const { value } = said;
-    filler.note(at(said.scope, field), typeof value === 'number' && LENGTHS.includes(field) ? printLength(value as typeof value & never, filler.units) : String(value));
+    filler.note(at(said.scope, field), typeof value === 'number' && LENGTHS.includes(field) ? printExactly(inches(value), filler.units) : String(value));
   }
   if (main.sheet?.isDefault === true) filler.note(at(main.sheet.scope, 'sheet'), main.sheet.value?.name ?? say('term.none'));
   const noted = new Set<string>();
@@ -24,6 +25,6 @@ export function noteFenceDefaults(drafts: FenceDrafts, filler: Filler): void {
     const path = at(draft.height.scope, 'solidTo');
     if (noted.has(path)) continue;
     noted.add(path);
-    filler.note(path, say('term.own-height', { height: printLength(draft.height.value, filler.units) }));
+    filler.note(path, say('term.own-height', { height: printExactly(draft.height.value, filler.units) }));
   }
 }

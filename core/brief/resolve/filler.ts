@@ -1,7 +1,8 @@
 import { degrees, inches, type Inches, type Radians } from '../../base/quantity.ts';
 import { say } from '../../text/index.ts';
-import { printAngle, printLength, type LengthUnits } from '../../units/index.ts';
+import { printAngle, type LengthUnits } from '../../units/index.ts';
 import { type DefaultUsed } from '../types.ts';
+import { printExactly } from './print-exactly.ts';
 
 /** Fills in what a project leaves out, and keeps the list of it. */
 export interface Filler {
@@ -33,7 +34,7 @@ export function createFiller(units: LengthUnits): Filler {
     units,
     used,
     note,
-    length: (path, given, fallback) => fill(path, given, inches(fallback), (value) => printLength(value, units)),
+    length: (path, given, fallback) => fill(path, given, inches(fallback), (value) => printExactly(value, units)),
     angle: (path, given, fallback) => fill(path, given, degrees(fallback), (value) => printAngle(value)),
     number: (path, given, fallback) => fill(path, given, fallback, String),
     word: (path, given, fallback) => fill(path, given, fallback, (value) => (value === '' ? say('term.empty') : value)),

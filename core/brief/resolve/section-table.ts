@@ -13,10 +13,12 @@ export function readSectionTable<T>(
   judged: Judged, steel: SteelLookup, table: 'stock' | 'roll', entries: Readonly<Record<string, T>> | undefined,
 ): readonly SectionEntry<T>[] {
   const read: (SectionEntry<T> & { readonly key: string })[] = [];
-  for (const [key, value] of Object.entries(entries ?? {})) {
+  for (const key of judged.names(['shop', table])) {
     const path = ['shop', table, key];
     const section = steel.section(path, key);
-    if (section === null) continue;
+    const value = entries?.[key];
+    // A name is looked up even where what it holds is faulty: both are told.
+    if (section === null || value === undefined) continue;
     const same = read.find((entry) => sameSection(entry.section, section));
     if (same !== undefined) judged.report(path, 'fault.section-twice', { other: showValue(same.key) });
     else read.push({ key, section, value });

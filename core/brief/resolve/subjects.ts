@@ -1,4 +1,4 @@
-import { printAngle, printLength } from '../../units/index.ts';
+import { printAngle } from '../../units/index.ts';
 import { degrees, inches } from '../../base/quantity.ts';
 import { say } from '../../text/index.ts';
 import { DEFAULTS } from '../defaults.ts';
@@ -6,6 +6,7 @@ import { pathText, type Path } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
 import { type LaterSubjects } from '../types.ts';
 import { type Filler } from './filler.ts';
+import { printExactly } from './print-exactly.ts';
 
 type Group = Readonly<Record<string, unknown>>;
 
@@ -16,7 +17,7 @@ function noteGroup(filler: Filler, path: Path, given: Group, defaults: Readonly<
   for (const [field, value] of Object.entries(defaults)) {
     if (given[field] !== undefined) continue;
     const words = typeof value === 'string' || PLAIN.includes(field) ? String(value)
-      : field === 'slope' ? printAngle(degrees(value)) : printLength(inches(value), filler.units);
+      : field === 'slope' ? printAngle(degrees(value)) : printExactly(inches(value), filler.units);
     filler.note(pathText([...path, field]), words);
   }
 }

@@ -28,7 +28,6 @@ export const faults = {
   'allowed.soil': 'clay, sand, gravel, or a number of psf a foot, {range}',
   'allowed.custom-section': '"outside" (a length, or a list of two: across and upright) and "wall", or a text of sizes such as "2.36 x 0.17"',
 
-  'fault.unreadable': 'not UTF-8 text; allowed is a project file in JSON, saved as UTF-8',
   'fault.json': 'not JSON: {found} is out of place at line {line}, column {column}; allowed is a project file in JSON',
   'fault.json-end': 'not JSON: the text ends too soon, at line {line}, column {column}; allowed is a project file in JSON',
   'fault.word': '{value} is not a value; allowed are true, false, null, numbers, texts in double quotes, lists and groups of fields',
@@ -72,17 +71,4 @@ export const faults = {
   'fault.mark-twice': '{mark} is already the mark of another piece; allowed is a mark for each',
   'fault.run-name': '{value} is not a run of this project; allowed is {allowed}',
   'fault.order': '{value} is not after {other}; allowed is a value beyond it',
-  'fault.roof-alone': 'a roof without a squeeze pad; allowed is a roof inside squeezePad',
-
-  'fault.wall-radius': 'the {side} fence of {run} is {thickness} thick, as much as its arc\'s radius of {radius} or more; allowed is thinner posts and rails, or a larger radius',
-  'fault.rows-close': 'rails {apart} apart from center to center; allowed is no closer than their own size, {least}',
-  'fault.pivot-wedge': 'no room between the funnel and the alley at the pivot post: the angle between them is {angle}; allowed is over 0 (funnelAngle + 180 - sweep)',
-  'fault.funnel-short': 'the corner at the pivot post takes {corner} and leaves {left} of the funnel; allowed is 24 in left or more',
-  'fault.alley-short': 'the corner at the pivot post takes {corner} and leaves {left} of the alley\'s last run; allowed is 24 in left or more',
-  'fault.mouth-corner': 'the post lines of the funnel and of the chute never meet; allowed is a smaller funnelAngle or a straight first run',
-  'fault.bay-short': 'the {side} fence of {run} has {left} between its end posts; allowed is over {least}',
-  'fault.bays-many': '{bays} bays in the whole facility; allowed is 1 to {most}',
-  'fault.bay-over-stock': 'a bay of the {side} fence of {run} needs {length} of {section}, and the longest stock is {stock}; allowed is a shorter postSpacing or longer stock',
-  'fault.skin-over-stock': 'a bay of the {side} fence of {run} needs a sheet of {length} by {height}, and no stock sheet has it (longest side {most}); allowed is a shorter postSpacing or a larger sheet',
-  'fault.skin-too-tall': 'the {side} fence of {run} needs a sheet {height} high between rails, taller than any stock sheet; allowed is more rails or a larger sheet',
 } as const;

@@ -5,8 +5,6 @@ export const terms = {
   'term.empty': 'empty',
   'term.yes': 'yes',
   'term.no': 'no',
-  'term.left': 'left',
-  'term.right': 'right',
   'term.own-height': 'its height, {height}',
   'term.straight-run': '{length} straight',
   'term.figure-pair': '{a} x {b}',

@@ -1,0 +1,25 @@
+import { type Draw } from './draw.ts';
+import { type RandomFence } from './random-fence.ts';
+
+const STOCK = [240, 252, 288, 384, 480, 504, 960] as const;
+/** A rail on an inner wall is longer than its bay on the post line: by this at most where arcs are 60 in and up. */
+const INNER = 1.3;
+
+/** A shop that can make the fences: stock over every bay and post, and a stock sheet over every bay where the usual ones are too small. */
+export function randomShop(draw: Draw, fences: readonly RandomFence[], pivotPost: string, footing: number): Readonly<Record<string, unknown>> {
+  const grip = draw.chance(0.6) ? 8 : draw.figure(0, 48);
+  const spacing = Math.max(...fences.map((fence) => fence.postSpacing));
+  const height = Math.max(...fences.map((fence) => fence.height));
+  const needed = Math.max(spacing * INNER + 2 * grip + 4, height + footing, 150);
+  const lengths = STOCK.filter((length) => length >= needed);
+  const names = new Set([...fences.flatMap(({ rail, post }) => [rail, post]), pivotPost]);
+  const stock = [...names].map((name) => [name, [draw.pick(lengths), ...(draw.chance(0.3) ? [60 + draw.whole(0, 180)] : [])]] as const);
+  const usual = spacing * INNER < 118 && fences.every(({ rails }) => rails >= 4);
+  return {
+    ...(needed > 252 || draw.chance(0.7) ? { stock: Object.fromEntries(stock) } : {}),
+    sheets: [...(draw.chance(0.7) ? [[48, 120], [60, 120]] : [[48, 96], [60, 144]]), ...(usual ? [[60, 144]] : [[98, Math.ceil(spacing * INNER)], [98, 192]])],
+    grip, kerf: draw.figure(0, 1), weldGap: draw.chance(0.6) ? 0.125 : draw.figure(0, 1), springback: draw.pick([0, 0, 0.02, 0.3]),
+    gaugeChord: draw.figure(6, 96), coating: draw.pick(['paint', 'galvanized', 'bare']),
+    ...(draw.chance(0.2) ? { roll: { [fences[0]!.rail]: { radius: draw.figure(0, 200), length: draw.figure(0, 120) } } } : {}),
+  };
+}
