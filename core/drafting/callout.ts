@@ -7,8 +7,8 @@ import { type Callout, type LayerName, type Pen, type Stroke } from './primitive
 import { dotStroke, lineStroke, toSheet } from './strokes.ts';
 
 /** Leader lengths to try, in letter heights, and turns from the side asked for, in degrees. */
-const REACHES = [3, 4.5, 6.5, 9, 12, 16, 21, 27, 34];
-const TURNS = [0, 20, -20, 40, -40, 60, -60, 85, -85, 110, -110, 140, -140, 170];
+export const REACHES = [3, 4.5, 6.5, 9, 12, 16, 21, 27, 34];
+export const TURNS = [0, 20, -20, 40, -40, 60, -60, 85, -85, 110, -110, 140, -140, 170];
 
 export interface CalloutInput {
   readonly view: string;

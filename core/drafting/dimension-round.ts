@@ -13,7 +13,7 @@ interface Common {
   readonly text: string;
 }
 
-/** A radius (or diameter) leader through the arc at `angle`: text on the side of the center first, then outside. */
+/** A radius (or diameter) leader through the arc at `angle`: the figure level at its end, on the side of the center first, then outside. */
 export function* radiusDimensions(
   kit: Kit,
   input: Common & { readonly measure: 'radius' | 'diameter'; readonly radius: number; readonly angle: number },
@@ -21,23 +21,26 @@ export function* radiusDimensions(
   const out = unitAt(input.angle);
   const tip = add(input.center, scale(out, input.radius));
   const from = input.measure === 'radius' ? input.center : add(input.center, scale(out, -input.radius));
-  const room = measureText(kit, input.text) + 2 * kit.clear + 1.5 * kit.arrow;
-  for (const inside of [true, false]) {
-    const reach = inside ? -Math.min(room, Math.max(room, input.radius)) : room;
-    const end = add(tip, scale(out, reach));
-    const middle = add(tip, scale(out, Math.sign(reach) * (1.5 * kit.arrow + (room - 1.5 * kit.arrow) / 2)));
-    const reading = readable(out);
-    const at = add(middle, scale(leftOf(reading), kit.down + kit.clear));
-    const strokes: Stroke[] = [
-      lineStroke(PENS.size, tip, end),
-      arrowhead('SIZES', tip, inside ? out : scale(out, -1), kit.arrow),
-      makeText(kit, 'SIZES', input.text, toSheet(at), 'middle', radians(angleOf(reading))),
-    ];
-    yield {
-      kind: 'dimension', measure: input.measure, view: input.view,
-      from: toSheet(from), to: toSheet(tip), center: toSheet(input.center), line: toSheet(end), rotation: radians(input.angle),
-      value: input.value, text: input.text, textAt: toSheet(add(at, scale(leftOf(reading), kit.h / 2))), chained: false, strokes,
-    };
+  for (const reach of [3.5, 6, 9, 13, 18]) {
+    for (const inside of [true, false]) {
+      if (inside && reach * kit.h > 2 * input.radius) continue;
+      const elbow = add(tip, scale(out, (inside ? -1 : 1) * reach * kit.h));
+      const side = (inside ? -out.x : out.x) >= 0 ? 1 : -1;
+      const end = add(elbow, { x: side * 1.2 * kit.h, y: 0 });
+      const at = { x: end.x + side * 1.6 * kit.clear, y: end.y - (kit.up - kit.down) / 2 };
+      const strokes: Stroke[] = [
+        lineStroke(PENS.size, tip, elbow),
+        lineStroke(PENS.size, elbow, end),
+        arrowhead('SIZES', tip, inside ? out : scale(out, -1), kit.arrow),
+        makeText(kit, 'SIZES', input.text, toSheet(at), side > 0 ? 'start' : 'end'),
+      ];
+      const middle = { x: at.x + (side * measureText(kit, input.text)) / 2, y: at.y + kit.h / 2 };
+      yield {
+        kind: 'dimension', measure: input.measure, view: input.view,
+        from: toSheet(from), to: toSheet(tip), center: toSheet(input.center), line: toSheet(end), rotation: radians(input.angle),
+        value: input.value, text: input.text, textAt: toSheet(middle), chained: false, strokes,
+      };
+    }
   }
 }
 

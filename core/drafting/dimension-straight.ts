@@ -1,6 +1,8 @@
 /** Linear and aligned dimensions: witness lines, dimension line, arrowheads, text above the line or beside it. */
 import { radians } from '../base/quantity.ts';
-import { type Vec, add, angleOf, dot, leftOf, length, scale, sub } from '../base/points.ts';
+import { type Vec, add, angleOf, dot, leftOf, length, scale, sub, unitAt } from '../base/points.ts';
+import { textBox } from './boxes.ts';
+import { REACHES, TURNS } from './callout.ts';
 import { type Kit, PENS, makeText, measureText } from './kit.ts';
 import { type Dimension, type Stroke } from './primitives.ts';
 import { arrowhead, lineStroke, toSheet } from './strokes.ts';
@@ -19,8 +21,8 @@ export interface StraightInput {
   readonly chained: boolean;
 }
 
-/** Where the text may stand: over the middle, past the end, before the start. */
-type TextPlace = 'middle' | 'after' | 'before';
+/** Where the text may stand: over the middle, past the end, before the start, or out on a leader from the middle. */
+type TextPlace = 'middle' | 'after' | 'before' | { readonly reach: number; readonly turn: number };
 
 /** The ways in which this dimension may be drawn at this offset, best first. */
 export function* straightDimensions(kit: Kit, input: StraightInput): Generator<Dimension> {
@@ -29,6 +31,12 @@ export function* straightDimensions(kit: Kit, input: StraightInput): Generator<D
   for (const place of fits ? (['middle', 'after', 'before'] as const) : (['after', 'before'] as const)) {
     yield drawn(kit, input, span, place);
   }
+}
+
+/** The same with its text out on a leader, for where there is no room beside the line. */
+export function* ledDimensions(kit: Kit, input: StraightInput): Generator<Dimension> {
+  const span = dot(sub(input.to, input.from), input.along);
+  for (const reach of REACHES) for (const turn of TURNS) yield drawn(kit, input, span, { reach: reach * kit.h, turn: (turn * Math.PI) / 180 });
 }
 
 function drawn(kit: Kit, input: StraightInput, span: number, place: TextPlace): Dimension {
@@ -40,19 +48,16 @@ function drawn(kit: Kit, input: StraightInput, span: number, place: TextPlace): 
   const tight = span < 2.5 * kit.arrow;
   const textLength = measureText(kit, input.text) + 2 * kit.clear;
   const tail = tight ? 2 * kit.arrow : 0;
-  const beyond = place === 'middle' ? 0 : Math.max(tail, kit.past) + textLength;
+  const beyond = place !== 'after' && place !== 'before' ? 0 : Math.max(tail, kit.past) + textLength;
   const start = place === 'before' ? add(a, scale(along, -beyond)) : add(a, scale(along, -tail));
   const end = place === 'after' ? add(b, scale(along, beyond)) : add(b, scale(along, tail));
   strokes.push(lineStroke(PENS.size, start, end));
   strokes.push(arrowhead('SIZES', a, tight ? along : scale(along, -1), kit.arrow));
   strokes.push(arrowhead('SIZES', b, tight ? scale(along, -1) : along, kit.arrow));
-  const middle =
-    place === 'middle' ? scale(add(a, b), 0.5)
-    : place === 'after' ? add(end, scale(along, -textLength / 2))
-    : add(start, scale(along, textLength / 2));
-  const reading = readable(along);
-  const at = add(middle, scale(leftOf(reading), kit.down + kit.clear));
-  strokes.push(makeText(kit, 'SIZES', input.text, toSheet(at), 'middle', radians(angleOf(reading))));
+  const label = typeof place === 'string' ? beside(kit, input.text, along, textPlace(a, b, start, end, along, place, textLength)) : led(kit, input.text, scale(add(a, b), 0.5), place);
+  strokes.push(...label);
+  const words = label.find((stroke) => stroke.kind === 'text')!;
+  const box = textBox(kit.font, words);
   return {
     kind: 'dimension',
     measure: input.measure,
@@ -64,10 +69,36 @@ function drawn(kit: Kit, input: StraightInput, span: number, place: TextPlace): 
     rotation: radians(angleOf(along)),
     value: input.value,
     text: input.text,
-    textAt: toSheet(add(at, scale(leftOf(reading), kit.h / 2))),
+    textAt: toSheet({ x: box.cx, y: box.cy }),
     chained: input.chained,
     strokes,
   };
+}
+
+function textPlace(a: Vec, b: Vec, start: Vec, end: Vec, along: Vec, place: 'middle' | 'after' | 'before', text: number): Vec {
+  if (place === 'middle') return scale(add(a, b), 0.5);
+  return place === 'after' ? add(end, scale(along, -text / 2)) : add(start, scale(along, text / 2));
+}
+
+/** Text over its line, read from the foot or the right side. */
+function beside(kit: Kit, text: string, along: Vec, middle: Vec): Stroke[] {
+  const reading = readable(along);
+  const at = add(middle, scale(leftOf(reading), kit.down + kit.clear));
+  return [makeText(kit, 'SIZES', text, toSheet(at), 'middle', radians(angleOf(reading)))];
+}
+
+/** Text at the end of a leader with a level shelf. */
+function led(kit: Kit, text: string, from: Vec, place: { readonly reach: number; readonly turn: number }): Stroke[] {
+  const way = unitAt(place.turn);
+  const elbow = add(from, scale(way, place.reach));
+  const side = way.x >= 0 ? 1 : -1;
+  const end = add(elbow, { x: side * 1.2 * kit.h, y: 0 });
+  const at = { x: end.x + side * 1.6 * kit.clear, y: end.y - (kit.up - kit.down) / 2 };
+  return [
+    lineStroke(PENS.size, from, elbow),
+    lineStroke(PENS.size, elbow, end),
+    makeText(kit, 'SIZES', text, toSheet(at), side > 0 ? 'start' : 'end'),
+  ];
 }
 
 /** An extension line from beside a witness point to a little past the dimension line. */

@@ -1,7 +1,7 @@
 /** From what a drawing asks to measure to the ways in which it may be drawn, best first. */
 import { dot, scale, sub, length } from '../base/points.ts';
 import { angleDimensions, arcDimensions, radiusDimensions } from './dimension-round.ts';
-import { straightDimensions } from './dimension-straight.ts';
+import { ledDimensions, straightDimensions } from './dimension-straight.ts';
 import { printAngle } from '../units/index.ts';
 import { radians } from '../base/quantity.ts';
 import { type Kit, printSize } from './kit.ts';
@@ -24,9 +24,9 @@ export function* dimensionPlaces(kit: Kit, view: View, spec: DimensionSpec): Gen
       const along = dot(way, axis) < 0 ? scale(axis, -1) : axis;
       const value = dot(way, along);
       const chained = spec.chained !== undefined;
-      for (const offset of spec.offsets) {
-        yield* straightDimensions(kit, { ...common, measure: spec.measure, from, to, along, offset, value, text: text(size(value)), chained });
-      }
+      const inputs = spec.offsets.map((offset) => ({ ...common, measure: spec.measure, from, to, along, offset, value, text: text(size(value)), chained }));
+      for (const input of inputs) yield* straightDimensions(kit, input);
+      if (spec.required) for (const input of inputs.slice(0, 2)) yield* ledDimensions(kit, input);
       return;
     }
     case 'radius':

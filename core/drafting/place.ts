@@ -1,5 +1,6 @@
 /** Tries a drafted thing against what stands on the paper already, and settles it there. */
-import { TEXT_CLEAR } from '../base/tolerance.ts';
+import { type Vec } from '../base/points.ts';
+import { NOISE, TEXT_CLEAR } from '../base/tolerance.ts';
 import { type Rect, boxBounds, boxesMeet, growBox, segmentMeetsBox, textBox } from './boxes.ts';
 import { type Kit, type TextStroke, boxOf } from './kit.ts';
 import { type Occupancy } from './occupancy.ts';
@@ -8,8 +9,11 @@ import { segmentsOf } from './strokes.ts';
 
 const textsOf = (strokes: readonly Stroke[]): TextStroke[] => strokes.filter((stroke) => stroke.kind === 'text');
 
+const inRoom = (p: Vec, room: Rect): boolean =>
+  p.x >= room.x - NOISE && p.y >= room.y - NOISE && p.x <= room.x + room.width + NOISE && p.y <= room.y + room.height + NOISE;
+
 /**
- * How badly a group of strokes would stand: null where it may not (a text touched, a line through a text, outside `room`), else
+ * How badly a group of strokes would stand: null where it may not (a text touched, a line through a text, a text or line outside `room`), else
  * the lines of steel under its texts and the lines that it crosses.
  */
 export function costOf(kit: Kit, occupancy: Occupancy, strokes: readonly Stroke[], room: Rect): number | null {
@@ -28,7 +32,7 @@ export function costOf(kit: Kit, occupancy: Occupancy, strokes: readonly Stroke[
     cost += 3 * occupancy.steelUnder(growBox(box, -kit.clear));
   }
   for (const segment of segments) {
-    if (occupancy.crossesText(segment)) return null;
+    if (!inRoom(segment.a, room) || !inRoom(segment.b, room) || occupancy.crossesText(segment)) return null;
     cost += occupancy.linesCrossed(segment);
   }
   return cost;
@@ -52,7 +56,7 @@ export function bestOf<T extends { readonly strokes: readonly Stroke[] }>(
   for (const item of candidates) {
     const cost = costOf(kit, occupancy, item.strokes, room);
     // A later candidate lies farther off: it must be clearly better.
-    const total = cost === null ? null : cost + order * 0.15;
+    const total = cost === null ? null : cost + order * 0.06;
     order += 1;
     if (cost === 0) {
       if (best === null || best.cost > total!) return item;

@@ -41,7 +41,7 @@ export function segmentsOf(strokes: readonly Stroke[]): Segment[] {
         stroke.points.forEach((a, i) => out.push({ a, b: stroke.points[(i + 1) % stroke.points.length]! }));
         break;
       case 'dot':
-        out.push({ a: add(stroke.center, { x: -stroke.radius, y: 0 }), b: add(stroke.center, { x: stroke.radius, y: 0 }) });
+        out.push(...squareRound(stroke.center, stroke.radius));
         break;
       case 'text':
         break;
@@ -50,8 +50,16 @@ export function segmentsOf(strokes: readonly Stroke[]): Segment[] {
   return out;
 }
 
+/** A dot is so small that the square round it will do; unlike its chords it leaves nothing of the dot out. */
+function squareRound({ x, y }: Vec, r: number): Segment[] {
+  const corners = [{ x: x - r, y: y - r }, { x: x + r, y: y - r }, { x: x + r, y: y + r }, { x: x - r, y: y + r }];
+  return corners.map((a, i) => ({ a, b: corners[(i + 1) % 4]! }));
+}
+
 function arcSegments(center: Vec, radius: Inches, start: number, sweep: number): Segment[] {
-  const steps = Math.max(4, Math.min(256, Math.ceil((radius * Math.abs(sweep)) / 0.15)));
+  // A small circle needs chords by its turn: by length alone they would cut in by more than a text's spare clear paper.
+  const byTurn = Math.ceil(Math.abs(sweep) / 0.35);
+  const steps = Math.max(4, byTurn, Math.min(256, Math.ceil((radius * Math.abs(sweep)) / 0.15)));
   const at = (i: number): Vec => {
     const angle = start + (sweep * i) / steps;
     return { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };

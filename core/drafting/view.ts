@@ -58,17 +58,19 @@ export function viewFoot(kit: Kit, view: View, block: TitleBlock): Stroke[] {
     makeText(kit, 'NOTES', line, toSheet({ x: view.box.x, y: view.box.y + kit.down + kit.clear + (lines.length - 1 - i) * kit.pitch }), 'start'),
   );
   const bar = barOf(kit, view);
-  const y = view.box.y + lines.length * kit.pitch + kit.down + kit.clear;
+  // The bar stands on a line of text of its own, in the middle of its figure's height.
+  const baseline = view.box.y + lines.length * kit.pitch + kit.down + kit.clear;
   const x0 = view.box.x;
   const x1 = x0 + bar * view.scale;
   const high = 0.6 * kit.h;
+  const y = baseline + (kit.up - kit.down) / 2 - high / 2;
   const middle = (x0 + x1) / 2;
   strokes.push(
     { kind: 'fill', layer: 'NOTES', points: [[x0, y], [middle, y], [middle, y + high], [x0, y + high]].map(([x, v]) => sheetPoint(x!, v!)) },
     lineStroke(PENS.note, { x: middle, y }, { x: x1, y }),
     lineStroke(PENS.note, { x: x1, y }, { x: x1, y: y + high }),
     lineStroke(PENS.note, { x: x1, y: y + high }, { x: middle, y: y + high }),
-    makeText(kit, 'NOTES', printSize(kit, bar), toSheet({ x: x1 + 2 * kit.clear, y: y - (kit.up - kit.down) / 2 + high / 2 }), 'start'),
+    makeText(kit, 'NOTES', printSize(kit, bar), toSheet({ x: x1 + 2 * kit.clear, y: baseline }), 'start'),
   );
   return strokes;
 }

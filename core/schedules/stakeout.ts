@@ -10,7 +10,7 @@ export type StakeKind = PostKind | 'footing' | 'control';
 
 /** A point to set out with tapes. */
 export interface StakeRow {
-  /** A, B, C; P0 the pivot post; P1 … the other posts in walking order. */
+  /** A, B, C; H0 the pivot post; H1 … the other posts in walking order. */
   readonly point: string;
   readonly kind: StakeKind;
   readonly x: Inches;
@@ -27,8 +27,8 @@ export interface StakeRow {
 }
 
 /**
- * The stakeout table: the control points, then every post in walking order. A is the pivot post's center, so the pivot post (P0) stands
- * on it: A is what the tape is hooked to, P0 the hole. `tieC` is null where the brief has no third control point.
+ * The stakeout table: the control points, then every post in walking order. A is the pivot post's center, so the pivot post (H0) stands
+ * on it: A is what the tape is hooked to, H0 the hole. `tieC` is null where the brief has no third control point.
  */
 export function stakeoutRows(brief: Brief, layout: Layout): readonly StakeRow[] {
   const controls = controlPoints(brief, layout);

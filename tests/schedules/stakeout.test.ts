@@ -1,84 +1,71 @@
 import { describe, expect, it } from 'vitest';
 import { planPoint } from '../../core/base/points.ts';
 import { type Brief } from '../../core/brief/types.ts';
-import { type Layout, type Post } from '../../core/layout/index.ts';
-import { stakeoutColumns, stakeoutRows, type StakeRow } from '../../core/schedules/index.ts';
-import { writeCsv } from '../../core/writers/csv.ts';
+import { layOut } from '../../core/layout/index.ts';
+import { baselineSide, stakeoutColumns, stakeoutRows, type StakeRow } from '../../core/schedules/index.ts';
 import { makeBrief } from '../support/brief-builder.ts';
-import { randomWorked, work } from './project.ts';
+import { laidOut } from '../support/laid-out.ts';
+import { randomBriefObject } from '../support/random-brief-object.ts';
 
-const skewed = (brief: Brief): Brief => ({ ...brief, control: { b: planPoint(-180, 95), c: planPoint(40, -310), note: '' } });
+const B = [-310, 190] as const;
+const C = [520, -75] as const;
+const brief: Brief = makeBrief({ control: { b: planPoint(...B), c: planPoint(...C), note: '' } });
+const rowsOf = (each: Brief): readonly StakeRow[] => stakeoutRows(each, laidOut(each));
 
-/** Where two tapes meet, A at the origin: the law of cosines along the line to B, then square to it on the side told. */
-function fromTies(row: StakeRow, b: { x: number; y: number }): { x: number; y: number } {
-  const base = Math.sqrt(b.x ** 2 + b.y ** 2);
-  const along = (row.tieA ** 2 + base ** 2 - row.tieB ** 2) / (2 * base);
-  const off = Math.sqrt(Math.max(0, row.tieA ** 2 - along ** 2)) * { left: 1, right: -1, on: 0 }[row.baselineSide];
-  return { x: (along * b.x - off * b.y) / base, y: (along * b.y + off * b.x) / base };
+/** Where two tapes from A (the origin) and B meet, on the side that is told; null where they do not reach each other. */
+function twoTapes(a: number, b: number, [bx, by]: readonly [number, number], side: string): { x: number; y: number } {
+  const base = Math.hypot(bx, by);
+  const along = (a * a - b * b + base * base) / (2 * base);
+  const off = Math.sqrt(Math.max(0, a * a - along * along)) * (side === 'left' ? 1 : -1);
+  return { x: (bx / base) * along - (by / base) * off, y: (by / base) * along + (bx / base) * off };
 }
 
-describe('the stakeout', () => {
-  const projects = [work(makeBrief()), ...randomWorked(60)].map(({ brief, layout }) => ({ brief: skewed(brief), layout }));
-
-  it('begins with the control points, then names every post once, the pivot post P0', () => {
-    for (const { brief, layout } of projects) {
-      const rows = stakeoutRows(brief, layout);
-      expect(rows.slice(0, 3).map((row) => [row.point, row.kind])).toEqual([['A', 'control'], ['B', 'control'], ['C', 'control']]);
-      const stakes = rows.slice(3);
-      expect(stakes.filter((row) => row.kind === 'pivot-post').map((row) => [row.point, row.x, row.y])).toEqual([['P0', 0, 0]]);
-      const others = layout.posts.filter((post) => post.kind !== 'pivot-post');
-      expect(stakes.filter((row) => row.kind !== 'pivot-post').map(({ point, kind, x, y, run, side }) => ({ point, kind, x, y, run, side })))
-        .toEqual(others.map(({ kind, at, run, side }, i) => ({ point: `P${String(i + 1)}`, kind, x: at.x, y: at.y, run, side })));
-    }
+describe('the stakeout table', () => {
+  it('bears the columns of the package contract in its order', () => {
+    expect(stakeoutColumns('in').map((column) => column.name)).toEqual(
+      ['point', 'kind', 'x', 'y', 'tie_a', 'tie_b', 'hole_diameter', 'hole_depth', 'run', 'side', 'baseline_side', 'tie_c']);
   });
 
-  it('gives ties that, measured again, are the distances from A, B and C', () => {
-    for (const { brief, layout } of projects) {
-      for (const row of stakeoutRows(brief, layout)) {
-        expect(row.tieA ** 2).toBeCloseTo(row.x ** 2 + row.y ** 2, 5);
-        expect(row.tieB ** 2).toBeCloseTo((row.x + 180) ** 2 + (row.y - 95) ** 2, 5);
-        expect(row.tieC! ** 2).toBeCloseTo((row.x - 40) ** 2 + (row.y + 310) ** 2, 5);
+  it('has the control points without holes, then every post once with its hole', () => {
+    const rows = rowsOf(brief);
+    expect(rows.slice(0, 3).map(({ point, kind, x, y, holeDepth }) => [point, kind, x, y, holeDepth])).toEqual(
+      [['A', 'control', 0, 0, null], ['B', 'control', -310, 190, null], ['C', 'control', 520, -75, null]]);
+    const { posts } = laidOut(brief);
+    expect(rows.slice(3).map(({ kind, x, y, run, side, holeDiameter, holeDepth }) => [kind, x, y, run, side, holeDiameter, holeDepth]))
+      .toEqual(posts.map((post) => [post.kind, post.at.x, post.at.y, post.run, post.side, 12, 36]));
+    expect(new Set(rows.map((row) => row.point)).size).toBe(rows.length);
+    expect(rows.filter((row) => row.kind === 'pivot-post').map(({ point, tieA }) => [point, tieA])).toEqual([['H0', 0]]);
+    expect(rows.filter((row) => row.kind === 'corner-post').length).toBe(1);
+  });
+
+  it('gives ties that measure from A, B and C to the point', () => {
+    for (const row of rowsOf(brief)) {
+      expect(row.tieA).toBeCloseTo(Math.hypot(row.x, row.y), 9);
+      expect(row.tieB).toBeCloseTo(Math.hypot(row.x - B[0], row.y - B[1]), 9);
+      expect(row.tieC).toBeCloseTo(Math.hypot(row.x - C[0], row.y - C[1]), 9);
+    }
+    expect(rowsOf(makeBrief()).every((row) => row.tieC === null)).toBe(true);
+  });
+
+  it('puts every point back where it is, from two tapes and the side of the line', () => {
+    let told = { left: 0, right: 0, on: 0 };
+    for (let seed = 0; seed < 30; seed++) {
+      const each: Brief = { ...randomBriefObject(seed), control: { b: planPoint(...B), c: null, note: '' } };
+      const laid = layOut(each);
+      if (!laid.ok) continue;
+      for (const row of stakeoutRows(each, laid.layout)) {
+        const at = twoTapes(row.tieA, row.tieB, B, row.baselineSide);
+        // A point told to be on the line may stand 1/16 in off it, on either side.
+        expect(Math.hypot(at.x - row.x, at.y - row.y), `${String(seed)} ${row.point}`).toBeLessThan(row.baselineSide === 'on' ? 0.126 : 1e-4);
+        told = { ...told, [row.baselineSide]: told[row.baselineSide] + 1 };
       }
     }
+    expect(Math.min(told.left, told.right, told.on)).toBeGreaterThan(20);
   });
 
-  it('gives every point back from two tapes and its side of the baseline', () => {
-    let on = 0;
-    for (const { brief, layout } of projects) {
-      for (const row of stakeoutRows(brief, layout)) {
-        const found = fromTies(row, brief.control.b);
-        // On the baseline a point is known to what a tape reads, 1/16 in.
-        const reach = row.baselineSide === 'on' ? 1 / 16 + 1e-5 : 1e-5;
-        if (row.baselineSide === 'on') on++;
-        expect(Math.hypot(found.x - row.x, found.y - row.y)).toBeLessThan(reach);
-      }
-    }
-    expect(on).toBeGreaterThanOrEqual(3 * projects.length);
-  });
-
-  it('tells left, right and on, 1/16 in of the line included', () => {
-    const { brief, layout } = work(makeBrief());
-    const [pivot, some] = [layout.posts.find((post) => post.kind === 'pivot-post')!, layout.posts[0]!];
-    const at = (y: number): Post => ({ ...some, at: planPoint(50, y) });
-    const moved: Layout = { ...layout, posts: [pivot, ...[1 / 16, -1 / 16, 0.07, -0.07].map(at)] };
-    expect(stakeoutRows(brief, moved).slice(3).map((row) => row.baselineSide)).toEqual(['on', 'on', 'left', 'right']);
-  });
-
-  it('leaves tie c empty without a third control point, and digs nothing for a control point', () => {
-    const { brief, layout } = work(makeBrief());
-    const rows = stakeoutRows(brief, layout);
-    expect(rows.every((row) => row.tieC === null && row.point !== 'C')).toBe(true);
-    expect(rows.slice(0, 2)).toMatchObject([
-      { point: 'A', tieA: 0, tieB: 240, holeDiameter: null, holeDepth: null, baselineSide: 'on', run: null },
-      { point: 'B', tieA: 240, tieB: 0, holeDiameter: null, holeDepth: null, baselineSide: 'on', run: null },
-    ]);
-    expect(rows.slice(2).every((row) => row.holeDiameter === 12 && row.holeDepth === 36)).toBe(true);
-  });
-
-  it('writes the columns of the contract', () => {
-    const { brief, layout } = work(makeBrief());
-    const [header, first] = writeCsv(stakeoutColumns('in'), stakeoutRows(brief, layout)).split('\r\n');
-    expect(header).toBe('point,kind,x,y,tie_a,tie_b,hole_diameter,hole_depth,run,side,baseline_side,tie_c');
-    expect(first).toBe('A,control,0.0000,0.0000,0.0000,240.0000,,,,,on,');
+  it('tells left from right looking from A to B, and on within 1/16 in', () => {
+    const [a, b] = [{ x: 10, y: 20 }, { x: 10, y: 120 }];
+    expect([-0.063, -0.0625, 0, 0.0625, 0.063].map((off) => baselineSide({ x: 10 + off, y: 400 }, a, b))).toEqual(['left', 'on', 'on', 'on', 'right']);
+    expect(baselineSide({ x: 11, y: -50 }, a, b)).toBe('right');
   });
 });

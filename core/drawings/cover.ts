@@ -1,0 +1,55 @@
+/** The cover: what is in the set, its revisions, notes to the shop, cautions, and what this version does not draw or check. */
+import { sheetPoint } from '../base/points.ts';
+import { noteHeight } from '../drafting/table.ts';
+import { type Drawing, type Note } from '../drafting/model.ts';
+import { say, type StringKey } from '../text/index.ts';
+import { type Block, flowBlocks } from './flow.ts';
+import { type DrawInput, type Page, pageOf } from './input.ts';
+import { drawingOf } from './panels.ts';
+import { tableBlocks } from './table-blocks.ts';
+
+const NOTES: readonly StringKey[] = [
+  'drawings.note.faces', 'drawings.note.marks', 'drawings.note.lapped', 'drawings.note.rolled', 'drawings.note.gauge', 'drawings.note.measure',
+];
+const CAUTIONS: readonly StringKey[] = [
+  'drawings.caution.codes', 'drawings.caution.pinch', 'drawings.caution.animal', 'drawings.caution.lines', 'drawings.caution.welding', 'drawings.caution.lifting',
+];
+const LATER: readonly (readonly [keyof DrawInput['brief']['later'], StringKey])[] = [
+  ['openings', 'drawings.later.openings'], ['catwalks', 'drawings.later.catwalks'], ['ramps', 'drawings.later.ramps'],
+  ['squeezePad', 'drawings.later.squeezePad'], ['roof', 'drawings.later.roof'], ['sortPens', 'drawings.later.sortPens'], ['holdingPens', 'drawings.later.holdingPens'],
+];
+
+export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawing[] {
+  const page = pageOf(input);
+  const { brief } = input;
+  const left = LATER.filter(([subject]) => brief.later[subject] > 0).map(([, key]) => say(key));
+  const notes: Block[] = [
+    noteBlock(page, say('drawings.cover.notes'), NOTES.map((key) => say(key, { gap: String(brief.shop.weldGap) }))),
+    noteBlock(page, say('drawings.cover.cautions'), CAUTIONS.map((key) => say(key))),
+    noteBlock(page, say('drawings.cover.later'), [say('drawings.cover.gate'), ...left.map((what) => say('drawings.cover.notBuilt', { what }))]),
+  ];
+  const revisions = tableBlocks(
+    page, say('drawings.cover.title'), say('drawings.cover.revisions'),
+    [{ title: say('drawings.cover.letter'), align: 'start' }, { title: say('drawings.cover.date'), align: 'start' }, { title: say('drawings.cover.note'), align: 'start' }],
+    [[brief.revision.letter, brief.revision.date === '' ? '-' : brief.revision.date, brief.revision.note]],
+  );
+  const list = tableBlocks(
+    page, say('drawings.cover.title'), say('drawings.cover.list'),
+    [{ title: say('drawings.cover.number'), align: 'start' }, { title: say('drawings.cover.paper'), align: 'start' }, { title: say('drawings.cover.drawing'), align: 'start' }],
+    set.map((drawing) => [drawing.number, drawing.paper.name, drawing.title]),
+  );
+  return flowBlocks(page, [[...notes], revisions, list]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
+}
+
+/** A third of the page's width, or all of it on small paper. */
+function noteBlock(page: Page, title: string, lines: readonly string[]): Block {
+  const width = page.room.width > 130 * page.kit.h ? (page.room.width - 0.6) / 3 : page.room.width;
+  const spaced = lines.map((line) => `- ${line}`);
+  const height = noteHeight(page.kit, title, spaced, width);
+  return {
+    width,
+    height,
+    label: title,
+    place: (x, y) => ({ notes: [{ title, lines: spaced, at: sheetPoint(x, y + height), width } satisfies Note] }),
+  };
+}

@@ -1,0 +1,107 @@
+/** Sets blocks (views, tables, notes) on pages in reading order: along a row while it has room, then a new row, then a new page. */
+import { type Note, type Table, type View } from '../drafting/model.ts';
+import { type Page } from './input.ts';
+
+/** A block knows its size and, once it has a place, what stands in it. `x`, `y` are its lower left corner. */
+export interface Block {
+  readonly width: number;
+  readonly height: number;
+  /** What a drawing's title says of it. */
+  readonly label: string;
+  /** Stays on the page of the block before it where a page can hold both. */
+  readonly follows?: boolean;
+  place(x: number, y: number): Placed;
+}
+export interface Placed {
+  readonly views?: readonly View[];
+  readonly tables?: readonly Table[];
+  readonly notes?: readonly Note[];
+}
+
+export interface Filled {
+  readonly labels: readonly string[];
+  readonly views: readonly View[];
+  readonly tables: readonly Table[];
+  readonly notes: readonly Note[];
+}
+
+/** Paper between two blocks, inches. */
+const BETWEEN = 0.25;
+
+interface Row {
+  readonly blocks: readonly Block[];
+  readonly height: number;
+}
+
+function rowsOf(page: Page, blocks: readonly Block[]): Row[] {
+  const rows: Row[] = [];
+  let open: Block[] = [];
+  let width = 0;
+  const close = (): void => {
+    if (open.length > 0) rows.push({ blocks: open, height: Math.max(...open.map((block) => block.height)) });
+    open = [];
+    width = 0;
+  };
+  for (const block of blocks) {
+    const fits = open.length === 0 || width + BETWEEN + block.width <= page.room.width;
+    if (!fits) close();
+    width += (open.length === 0 ? 0 : BETWEEN) + block.width;
+    open.push(block);
+  }
+  close();
+  return rows;
+}
+
+/** Groups of rows that want to stand on one page: a row that begins with a following block belongs to the one before. */
+function groupsOf(rows: readonly Row[]): Row[][] {
+  const groups: Row[][] = [];
+  for (const row of rows) {
+    const last = groups[groups.length - 1];
+    if (row.blocks[0]!.follows === true && last !== undefined) last.push(row);
+    else groups.push([row]);
+  }
+  return groups;
+}
+
+const heightOf = (rows: readonly Row[]): number => rows.reduce((sum, row) => sum + row.height + BETWEEN, -BETWEEN);
+
+/** The pages that these blocks fill. `lists`: each inner list begins on a new row. */
+export function flowBlocks(page: Page, lists: readonly (readonly Block[])[]): Filled[] {
+  const pages: Row[][] = [];
+  let open: Row[] = [];
+  for (const group of lists.flatMap((blocks) => groupsOf(rowsOf(page, blocks)))) {
+    if (open.length > 0 && heightOf([...open, ...group]) > page.room.height) {
+      pages.push(open);
+      open = [];
+    }
+    for (const row of group) {
+      if (open.length > 0 && heightOf([...open, row]) > page.room.height) {
+        pages.push(open);
+        open = [];
+      }
+      open.push(row);
+    }
+  }
+  if (open.length > 0) pages.push(open);
+  return pages.map((rows) => fill(page, rows));
+}
+
+function fill(page: Page, rows: readonly Row[]): Filled {
+  const views: View[] = [];
+  const tables: Table[] = [];
+  const notes: Note[] = [];
+  let top = page.room.y + page.room.height;
+  for (const row of rows) {
+    let x = page.room.x;
+    for (const block of row.blocks) {
+      const placed = block.place(x, top - block.height);
+      views.push(...(placed.views ?? []));
+      tables.push(...(placed.tables ?? []));
+      notes.push(...(placed.notes ?? []));
+      x += block.width + BETWEEN;
+    }
+    top -= row.height + BETWEEN;
+  }
+  return { labels: [...new Set(rows.flatMap((row) => row.blocks.map((block) => block.label)))], views, tables, notes };
+}
+

@@ -1,0 +1,129 @@
+/** The junction in plan with its sizes, and its two corners enlarged. */
+import { curvePoint } from '../base/curve.ts';
+import { radians } from '../base/quantity.ts';
+import { sheetPoint, viewPoint } from '../base/points.ts';
+import { draft } from '../drafting/draft.ts';
+import { PENS } from '../drafting/kit.ts';
+import { type DimensionSpec, type Drawing, type Shape, type View } from '../drafting/model.ts';
+import { largerPaper, paperNamed } from '../drafting/paper.ts';
+import { footHeight } from '../drafting/view.ts';
+import { faceCurve } from '../layout/index.ts';
+import { say } from '../text/index.ts';
+import { boundsOf, turnPlan } from './bounds.ts';
+import { type Detail, mouthDetail, pivotDetail } from './corner-details.ts';
+import { type DrawInput, type Page, pageOf } from './input.ts';
+import { drawingOf } from './panels.ts';
+import { scaleToFit } from './scales.ts';
+import { postPieces, postShape } from './site-view.ts';
+
+const PLAN = turnPlan({ x: 0, y: 0 }, 0);
+
+/** Each view on a drawing of its own where the paper is small, the three together where it is large. */
+export function junctionDrawings(input: DrawInput): Drawing[] {
+  const details = [junctionPlan(input), pivotDetail(input), mouthDetail(input)].filter((detail) => detail !== null);
+  return details.map((detail, i) => fitted(input, detail, i));
+}
+
+/** The detail on the brief's paper, on a larger one where its figures have no room. */
+function fitted(input: DrawInput, detail: Detail, index: number): Drawing {
+  let paper = paperNamed(input.brief.paper);
+  for (;;) {
+    const page = pageOf(input, paper);
+    for (const margin of [13, 20, 28]) {
+      const drawing = detailDrawing(page, detail, index, margin);
+      if (draft(input.font, page.block, drawing).unplaced.length === 0) return drawing;
+    }
+    const larger = largerPaper(paper);
+    if (larger === null) return detailDrawing(page, detail, index, 20);
+    paper = larger;
+  }
+}
+
+function detailDrawing(page: Page, detail: Detail, index: number, margins: number): Drawing {
+  const { kit, room, block } = page;
+  const { bounds } = detail;
+  const margin = Math.min(margins * kit.h, room.height / 3.2);
+  const scale = scaleToFit(block.units, bounds.right - bounds.left, bounds.high - bounds.low, {
+    width: room.width - 2.6 * margin, height: room.height - 2 * margin - 2 * kit.pitch,
+  });
+  const foot = footHeight(kit, { title: detail.title, scaleText: scale.text }, block, room.width);
+  const view: View = {
+    id: detail.id,
+    title: detail.title,
+    scale: scale.scale,
+    scaleText: scale.text,
+    at: sheetPoint(
+      room.x + room.width / 2 - ((bounds.left + bounds.right) / 2) * scale.scale,
+      room.y + foot + (room.height - foot) / 2 - ((bounds.low + bounds.high) / 2) * scale.scale,
+    ),
+    box: room,
+    shapes: detail.shapes,
+    dimensions: detail.dimensions(kit.h),
+    runnings: [],
+    bands: [],
+    callouts: detail.callouts,
+  };
+  return drawingOf(page, { views: [view], tables: [], notes: [] }, '4', index, detail.title, say('drawings.junction.file'));
+}
+
+/** From the pivot post to the mouth: funnel, outer face, posts. */
+function junctionPlan(input: DrawInput): Detail {
+  const { layout, brief } = input;
+  const side = brief.crowdPen.hand;
+  const sign = side === 'left' ? 1 : -1;
+  const pieceOf = postPieces(input.parts);
+  const fences = layout.fences.filter((fence) => fence.run === 'junction');
+  const shapes: Shape[] = fences.flatMap((fence) => {
+    const span = fence.spans[0]!;
+    const from = span.posts[0]!;
+    const to = span.posts[span.posts.length - 1]!;
+    return [
+      { kind: 'curve', curve: PLAN.curve(fence.face), pen: PENS.thin },
+      ...[-1, 1].map((way): Shape => ({ kind: 'curve', curve: PLAN.curve(faceCurve(fence, from, to, fence.section.kr + (way * fence.section.d) / 2)), pen: PENS.outline })),
+    ] as Shape[];
+  });
+  const posts = layout.posts.filter((post) => post.run === 'junction' || post.kind === 'pivot-post' || (post.alsoEnds?.run === 'junction'));
+  const funnelFace = layout.runs.find((run) => run.name === 'junction')!.faces[side]!;
+  const tip = curvePoint(funnelFace, 1);
+  const { radius, funnelAngle } = brief.crowdPen;
+  const m = layout.mouthDistance;
+  const outerFoot = { x: sign * radius, y: 0 };
+  const outerTop = { x: sign * radius, y: m };
+  // 90° is up the page; the funnel leans from it toward the outer face.
+  const lean = sign > 0 ? Math.PI / 2 - funnelAngle : Math.PI / 2 + funnelAngle;
+  return {
+    id: 'junction',
+    title: say('drawings.junction.title'),
+    bounds: boundsOf([{ x: 0, y: -6 }, tip, outerFoot, outerTop, ...posts.map((post) => post.at)]),
+    shapes: [
+      ...shapes,
+      { kind: 'curve', pen: PENS.center, curve: { kind: 'line', a: viewPoint(0, 0), b: viewPoint(0, Math.max(m, 24)) } },
+      ...posts.map((post) => postShape(post, pieceOf(post))),
+    ],
+    dimensions: (h) => {
+      const outward = (reach: number): number => -sign * reach * h;
+      const specs: DimensionSpec[] = [
+        { measure: 'linear', along: 'x', required: true, from: viewPoint(0, 0), to: viewPoint(outerFoot.x, outerFoot.y), offsets: [-4, -6, -8, 4, 6].map((reach) => sign * reach * h) },
+        { measure: 'linear', along: 'x', required: true, from: viewPoint(tip.x, tip.y), to: viewPoint(outerTop.x, outerTop.y), offsets: [4, 6, 8, 11].map((reach) => sign * reach * h) },
+        {
+          measure: 'aligned', required: true, from: viewPoint(0, 0), to: viewPoint(tip.x, tip.y),
+          offsets: [6, 8, 11, -5, -8].map((reach) => sign * reach * h),
+        },
+      ];
+      if (m > 1e-6) {
+        specs.push({ measure: 'linear', along: 'y', required: true, from: viewPoint(outerFoot.x, outerFoot.y), to: viewPoint(outerTop.x, outerTop.y), offsets: [5, 7, 9, 12].map(outward) });
+        specs.push({
+          measure: 'angle', required: true, center: viewPoint(0, 0), from: radians(Math.min(lean, Math.PI / 2)), to: radians(Math.max(lean, Math.PI / 2)),
+          offsets: [14, 18, 24, 10, 32].map((reach) => reach * h),
+        });
+      }
+      return specs;
+    },
+    callouts: posts.flatMap((post) => {
+      const piece = pieceOf(post);
+      const toward = { x: post.at.x - sign * radius * 0.6, y: post.at.y - m / 2 };
+      return piece === undefined ? [] : [{ text: piece.mark, target: viewPoint(post.at.x, post.at.y), piece: piece.key, toward, layer: 'MARKS' as const, optional: true }];
+    }),
+  };
+}
+

@@ -1,0 +1,71 @@
+/** Bend schedule and piece list: tables on as many drawings as they need. */
+import { type Column, type Drawing } from '../drafting/model.ts';
+import { printSize } from '../drafting/kit.ts';
+import { bendRows, pieceRows } from '../schedules/index.ts';
+import { say, type StringKey } from '../text/index.ts';
+import { printAngle } from '../units/index.ts';
+import { flowBlocks } from './flow.ts';
+import { type DrawInput, pageOf } from './input.ts';
+import { drawingOf } from './panels.ts';
+import { tableBlocks } from './table-blocks.ts';
+
+const start = (key: StringKey): Column => ({ title: say(key), align: 'start' });
+const end = (key: StringKey): Column => ({ title: say(key), align: 'end' });
+
+/** The bend schedule, by radius in the order of rolling, set radius and gauge rise on every row. */
+export function bendDrawings(input: DrawInput): Drawing[] {
+  const { brief, parts } = input;
+  const page = pageOf(input);
+  const size = (value: number): string => printSize({ units: brief.units }, value, true);
+  const rows = [...bendRows(brief, parts)].sort((a, b) => a.section.localeCompare(b.section, 'en') || a.axisRadius - b.axisRadius || b.arcLength - a.arcLength);
+  const columns = [
+    start('drawings.bend.mark'), end('drawings.bend.quantity'), start('drawings.bend.section'), end('drawings.bend.axis'), end('drawings.bend.inside'),
+    end('drawings.bend.angle'), end('drawings.bend.length'), end('drawings.bend.chord'), end('drawings.bend.rise'), end('drawings.bend.gauge'),
+    end('drawings.bend.order'), end('drawings.bend.set'),
+  ];
+  const cells = rows.map((row) => [
+    row.mark, String(row.quantity), row.section, size(row.axisRadius), size(row.insideRadius), printAngle(row.angle), size(row.arcLength), size(row.chord),
+    size(row.rise), say('drawings.bend.gaugeCell', { chord: printSize({ units: brief.units }, row.gaugeChord), rise: size(row.gaugeRise) }), size(row.orderLength), size(row.setRadius),
+  ]);
+  if (cells.length === 0) cells.push([say('drawings.bend.none'), ...columns.slice(1).map(() => '')]);
+  const title = say('drawings.bend.title');
+  const blocks = wideTable(input, title, columns, cells, [0, 2]);
+  return flowBlocks(page, blocks).map((filled, i) => drawingOf(page, filled, '5', i, title, say('drawings.bend.file')));
+}
+
+/** Every row of the piece list, in the order of the walk. */
+export function pieceDrawings(input: DrawInput): Drawing[] {
+  const { brief, parts } = input;
+  const page = pageOf(input);
+  const size = (value: number | null): string => (value === null ? '' : printSize({ units: brief.units }, value));
+  const byMark = new Map<string, { quantity: number; places: Set<string>; row: ReturnType<typeof pieceRows>[number] }>();
+  for (const row of pieceRows(parts)) {
+    const entry = byMark.get(row.mark) ?? { quantity: 0, places: new Set<string>(), row };
+    entry.quantity += row.quantity;
+    entry.places.add(say('drawings.fence.name', { run: row.run, side: row.side }));
+    byMark.set(row.mark, entry);
+  }
+  const columns = [
+    start('drawings.list.mark'), start('drawings.list.kind'), end('drawings.list.quantity'), start('drawings.list.section'), end('drawings.list.length'),
+    end('drawings.list.short'), end('drawings.list.weight'), start('drawings.list.where'),
+  ];
+  const rows = [...byMark.values()].map(({ quantity, places, row }) => [
+    row.mark, say(`drawings.kind.${row.kind}` as StringKey), String(quantity), row.section, size(row.length), size(row.lengthShort),
+    say('drawings.list.pounds', { weight: (Math.round(row.weight * 10) / 10).toFixed(1) }), [...places].join(', '),
+  ]);
+  const title = say('drawings.list.title');
+  return flowBlocks(page, wideTable(input, title, columns, rows, [0])).map((filled, i) => drawingOf(page, filled, '6', i, title, say('drawings.list.file')));
+}
+
+/** A table that may be wider than the paper: then its columns go on two tables, each with the key columns. */
+function wideTable(input: DrawInput, title: string, columns: readonly Column[], rows: readonly (readonly string[])[], keys: readonly number[]): ReturnType<typeof tableBlocks>[] {
+  const page = pageOf(input);
+  const whole = tableBlocks(page, title, title, columns, rows);
+  if (whole.every((block) => block.width <= page.room.width)) return [whole];
+  const others = columns.map((_, i) => i).filter((i) => !keys.includes(i));
+  const half = Math.ceil(others.length / 2);
+  return [others.slice(0, half), others.slice(half)].flatMap((part) => {
+    const picked = [...keys, ...part];
+    return wideTable(input, title, picked.map((i) => columns[i]!), rows.map((row) => picked.map((i) => row[i]!)), keys.map((_, i) => i));
+  });
+}

@@ -1,0 +1,56 @@
+/** What stands in one fence: its posts, rails and skins by bay, found once for all its drawings. */
+import { type Fence, type Layout, lengthAtOffset } from '../layout/index.ts';
+import { type Parts, type Piece } from '../parts/index.ts';
+
+export interface FencePost {
+  readonly u: number;
+  readonly piece: Piece;
+}
+export interface FenceParts {
+  readonly fence: Fence;
+  readonly posts: readonly FencePost[];
+  readonly rails: readonly Piece[];
+  readonly skins: readonly Piece[];
+  /** From u to inches along the rail axis, on which the elevation is rolled out. */
+  x(u: number): number;
+}
+
+const postKey = (run: string, side: string, bay: number): string => `${run} ${side} ${String(bay)}`;
+
+/** Every fence with its own pieces; a shared post stands in both fences. */
+export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
+  const byFence = new Map<string, Piece[]>();
+  const posts = new Map<string, Piece>();
+  for (const piece of parts.pieces) {
+    const key = `${piece.run} ${piece.side}`;
+    const list = byFence.get(key);
+    if (list === undefined) byFence.set(key, [piece]);
+    else list.push(piece);
+    if (piece.kind === 'post') posts.set(postKey(piece.run, piece.side, piece.bay), piece);
+  }
+  const own = new Map<string, FencePost[]>();
+  const stand = (run: string, side: string, u: number, piece: Piece): void => {
+    const key = `${run} ${side}`;
+    const list = own.get(key);
+    if (list === undefined) own.set(key, [{ u, piece }]);
+    else list.push({ u, piece });
+  };
+  for (const post of layout.posts) {
+    if (post.kind === 'pivot-post') continue;
+    const piece = posts.get(postKey(post.run, post.side, post.bay));
+    if (piece === undefined) throw new Error(`no piece for the post at bay ${String(post.bay)} of ${post.run} ${post.side}`);
+    stand(post.run, post.side, post.u, piece);
+    if (post.alsoEnds !== null) stand(post.alsoEnds.run, post.alsoEnds.side, post.alsoEnds.u, piece);
+  }
+  return layout.fences.map((fence) => {
+    const key = `${fence.run} ${fence.side}`;
+    const mine = byFence.get(key) ?? [];
+    return {
+      fence,
+      posts: [...(own.get(key) ?? [])].sort((a, b) => a.u - b.u),
+      rails: mine.filter((piece) => piece.kind === 'rail'),
+      skins: mine.filter((piece) => piece.kind === 'skin'),
+      x: (u) => lengthAtOffset(fence, 0, u, fence.section.kr),
+    };
+  });
+}

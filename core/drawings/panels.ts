@@ -1,0 +1,89 @@
+/** Panels of every fenced run: rolled out flat, the arc in plan under it, and a table of its pieces. */
+import { bandWidth } from '../drafting/band.ts';
+import { fitTitle } from '../drafting/frame.ts';
+import { type Drawing } from '../drafting/model.ts';
+import { say } from '../text/index.ts';
+import { arcBlock } from './arc-plan.ts';
+import { type Stretch, elevationBlock, marksWidth, piecesIn } from './elevation.ts';
+import { type Block, type Filled, flowBlocks } from './flow.ts';
+import { type DrawInput, type Page, pageOf } from './input.ts';
+import { type FenceParts, fenceParts } from './panel-parts.ts';
+import { pieceTable } from './piece-table.ts';
+import { type Scale, scalesOf } from './scales.ts';
+import { tableBlocks } from './table-blocks.ts';
+
+/** Share of a page's height that a fence's own height may take. */
+const TALL = 0.34;
+
+/** The largest scale at which the fence is not too tall, and a larger one where its marks would not fit side by side. */
+function scaleFor(page: Page, panel: FenceParts): Scale {
+  const list = scalesOf(page.block.units);
+  const { height } = panel.fence.brief;
+  const first = panel.x(panel.posts[0]!.u);
+  const last = panel.x(panel.posts[panel.posts.length - 1]!.u);
+  const needed = marksWidth(panel, (text) => bandWidth(page.kit, text)) / Math.max(1, last - first);
+  const fits = list.filter(({ scale }) => scale <= 1 / 8 && height * scale <= page.room.height * TALL);
+  const wanted = fits[0] ?? list[list.length - 1]!;
+  if (wanted.scale >= needed) return wanted;
+  const larger = list.filter(({ scale }) => scale >= needed && height * scale <= page.room.height * 0.6);
+  return larger[larger.length - 1] ?? wanted;
+}
+
+/** The fence cut at posts into stretches that fit the page side by side with their heights. */
+function stretchesOf(page: Page, panel: FenceParts, scale: Scale): Stretch[] {
+  const room = page.room.width - 22 * page.kit.h;
+  const bays = panel.posts.length - 1;
+  const whole = panel.x(panel.posts[bays]!.u) - panel.x(panel.posts[0]!.u);
+  const bay = (whole / bays) * scale.scale;
+  const most = Math.max(1, Math.floor(room / bay));
+  const count = Math.ceil(bays / most);
+  return Array.from({ length: count }, (_, i) => ({
+    panel,
+    from: Math.round((i * bays) / count),
+    to: Math.round(((i + 1) * bays) / count),
+  }));
+}
+
+function blocksOf(page: Page, input: DrawInput, stretch: Stretch): Block[][] {
+  const scale = scaleFor(page, stretch.panel);
+  const elevation = elevationBlock(page, stretch, scale);
+  const { fence } = stretch.panel;
+  const table = pieceTable(input.brief.units, piecesIn(stretch), fence.brief.rail, input.brief.shop.gaugeChord);
+  const name = say('drawings.fence.name', { run: fence.run, side: fence.side });
+  const left = page.room.height - elevation.height - 0.5;
+  const tables = tableBlocks(page, name, say('drawings.panel.table', { fence: name }), table.columns, table.rows, { follows: true, height: Math.max(left, 12 * page.kit.pitch) });
+  if (fence.faceRadius === null) return [[elevation, ...tables]];
+  const beside = page.room.width - (tables[0]?.width ?? 0) - 0.3;
+  const width = beside >= 50 * page.kit.h ? beside : page.room.width;
+  const arc = arcBlock(input, page, stretch, scale, { width, height: Math.max(left, 32 * page.kit.h) });
+  return [[elevation], [arc, ...tables]];
+}
+
+export function panelDrawings(input: DrawInput): Drawing[] {
+  const page = pageOf(input);
+  const lists = fenceParts(input.layout, input.parts).flatMap((panel) =>
+    stretchesOf(page, panel, scaleFor(page, panel)).flatMap((stretch) => {
+      const [head, ...rest] = blocksOf(page, input, stretch);
+      return [[...head!, ...rest.flat()]];
+    }),
+  );
+  return flowBlocks(page, lists).map((filled, i) => drawingOf(page, filled, '3', i, say('drawings.panel.title', { fences: filled.labels.join(', ') }), say('drawings.panel.file')));
+}
+
+/** A drawing of a series: number, file name, scale of its first view. */
+export function drawingOf(page: Page, filled: Omit<Filled, 'labels'>, series: string, index: number, title: string, file: string): Drawing {
+  const number = `${series}${String(index + 1).padStart(2, '0')}`;
+  const first = filled.views[0];
+  const scales = new Set(filled.views.map((view) => view.scaleText));
+  return {
+    number,
+    title: fitTitle(page.kit, page.paper, title),
+    file: `${number} ${file}`,
+    paper: page.paper,
+    scale: first?.scale ?? 1,
+    scaleText: first === undefined ? say('drawings.scale.none') : scales.size > 1 ? say('drawings.scale.asShown') : first.scaleText,
+    views: filled.views,
+    tables: filled.tables,
+    notes: filled.notes,
+  };
+}
