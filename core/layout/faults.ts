@@ -1,6 +1,6 @@
 /** What in a brief cannot be set out. */
-import { inches, type Inches, type Radians } from '../base/quantity.ts';
-import { SAME_LENGTH } from '../base/tolerance.ts';
+import { inches, type Radians } from '../base/quantity.ts';
+import { SAME_ANGLE, SAME_LENGTH } from '../base/tolerance.ts';
 import { type Brief, type Fault } from '../brief/types.ts';
 import { printAngle, printLength } from '../units/index.ts';
 import { type Chains } from './chains.ts';
@@ -15,7 +15,7 @@ const MOST_BAYS = 2000;
 
 const print = (brief: Brief, length: number): string => printLength(inches(length), brief.units, 'inches');
 
-/** Fences too thick for their arc, and rows of rails too close to be rolled side by side: once for each place in the file. */
+/** Fences too thick for their arc: once for each place in the file. */
 export function buildFaults(brief: Brief, lines: readonly FenceLine[]): readonly Fault[] {
   const faults = new Map<string, Fault>();
   for (const line of lines) {
@@ -25,23 +25,13 @@ export function buildFaults(brief: Brief, lines: readonly FenceLine[]): readonly
       const params = { run: line.run, side: line.side, thickness: print(brief, thickness), radius: print(brief, line.faceRadius) };
       faults.set(path, { path, code: 'fault.wall-radius', params });
     }
-    const apart = closestRows(line.section.rows);
-    if (apart < line.section.railHeight - SAME_LENGTH) {
-      const path = `${line.brief.path}.rails`;
-      const params = { apart: print(brief, apart), least: print(brief, line.section.railHeight) };
-      faults.set(path, { path, code: 'fault.rows-close', params });
-    }
   }
   return [...faults.values()];
 }
 
-function closestRows(rows: readonly Inches[]): number {
-  return rows.reduce((least, row, i) => (i === 0 ? least : Math.min(least, row - rows[i - 1]!)), Infinity);
-}
-
 /** No wedge between the faces at the pivot post, or a corner there that takes too much of the funnel or of the alley. */
 export function pivotFaults(brief: Brief, chains: Chains, wedge: Radians): readonly Fault[] {
-  if (wedge <= 0) {
+  if (wedge < SAME_ANGLE) {
     return [{ path: 'crowdPen.funnelAngle', code: 'fault.pivot-wedge', params: { angle: printAngle(wedge) } }];
   }
   const ends = [

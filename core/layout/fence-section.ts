@@ -1,6 +1,5 @@
 import { inches } from '../base/quantity.ts';
-import { type FenceBrief } from '../brief/types.ts';
-import { railRows } from './rail-rows.ts';
+import { railRows, type FenceBrief } from '../brief/index.ts';
 import { type FenceSection } from './types.ts';
 
 /** How a fence is built up outward from its face (geometry contract, Fence): sheet, rail, post, and the heights of its rows. */

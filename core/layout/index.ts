@@ -2,5 +2,4 @@
 export { layOut, type LayoutResult } from './lay-out.ts';
 export { faceCurve, facePoint, headingAt, lengthAtOffset, radiusAtOffset, type FaceLine } from './fence-points.ts';
 export { pivotGap } from './pivot-gap.ts';
-export { isPartSolid, railRows } from './rail-rows.ts';
 export type * from './types.ts';

@@ -67,7 +67,7 @@ function copedEnd(fence: Fence, post: Section, faults: FaultList): CopedEnd | nu
   const postRadius = inches(post.across / 2);
   const railRadius = fence.brief.rail.across / 2;
   if (!(railRadius < postRadius)) {
-    faults.railThick(fence, post.name);
+    faults.sharedPostThin(fence, post.name);
     return null;
   }
   return { ...copeReach(railRadius, postRadius), cut: { kind: 'cope', postRadius } };

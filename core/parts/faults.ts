@@ -26,8 +26,8 @@ export class FaultList {
     this.#add(fence.lengthPath, 'fault.bay-short', fence, { left: this.#print(left), least: this.#print(least) });
   }
 
-  railThick(fence: Fence, post: string): void {
-    this.#add(`${fence.brief.path}.rail`, 'fault.rail-thick', fence, { rail: fence.brief.rail.name, post });
+  sharedPostThin(fence: Fence, post: string): void {
+    this.#add(`${fence.brief.path}.rail`, 'fault.shared-post-thin', fence, { rail: fence.brief.rail.name, post });
   }
 
   skinOverStock(fence: Fence, length: number, height: number, most: number): void {

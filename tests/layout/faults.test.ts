@@ -60,13 +60,6 @@ describe('what cannot be set out', () => {
     expect(found).toContain('fences.crowdPen.post: the right fence of chute-2 is 62 1/2" thick outward, must be less than the radius of its face, 60"');
   });
 
-  it('is rows of rails that overlap, the row moved to the sheet\'s end among them', () => {
-    expect(faultsOf({ fences: fences({ rails: 12, bottomRail: inches(36) }) })).toEqual([
-      'fences.crowdPen.rails: two rows of rails stand 2 1/16" apart, must be 2 3/8" at least, the size of the rail',
-    ]);
-    expect(faultsOf({ fences: fences({ solidTo: inches(58) }) })[0]).toMatch('stand 13/16" apart');
-  });
-
   it('is more bays than a facility may have', () => {
     const runs = Array.from({ length: 12 }, () => straight(2400));
     expect(faultsOf({ alley: { runs }, fences: fences({ postSpacing: inches(24) }) })[0]).toMatch(/^fences\.crowdPen\.postSpacing: 24\d\d bays in the whole facility, 1 to 2000 are allowed$/);

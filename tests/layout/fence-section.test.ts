@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inches } from '../../core/base/quantity.ts';
 import { fenceSection } from '../../core/layout/fence-section.ts';
-import { railRows } from '../../core/layout/index.ts';
+import { railRows } from '../../core/brief/index.ts';
 import { fence, section } from '../support/brief-builder.ts';
 
 describe('the build-up of a fence', () => {

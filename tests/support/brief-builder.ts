@@ -108,6 +108,7 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     chute: { width: inches(28), runs: [straight(120), arc(192, 90, 'right'), straight(72)] },
     fences: fences(),
     footings: { diameter: inches(12), depth: inches(36) },
+    postLoad: null,
     floorFall: 0.02,
     shop: { ...SHOP, ...shop },
     control: { b: planPoint(240, 0), c: null, note: '' },

@@ -1,7 +1,6 @@
 /** Random complete briefs over the ranges of the project contract, for tests of what stands behind the door. */
 import { degrees, inches } from '../../core/base/quantity.ts';
-import { otherSide, type Brief, type FenceBrief, type RunBrief, type Side } from '../../core/brief/types.ts';
-import { railRows } from '../../core/layout/index.ts';
+import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side } from '../../core/brief/index.ts';
 import { arc, fence, makeBrief, section, sheet, straight } from './brief-builder.ts';
 import { seeded, type Random } from './random.ts';
 

@@ -6,10 +6,9 @@ export const layoutFaults = {
   'fault.mouth-corner': 'the fences of the funnel and of the chute never meet at the mouth, fences of more alike rails and posts or a greater funnel angle do',
   'fault.wall-radius': 'the {side} fence of {run} is {thickness} thick outward, must be less than the radius of its face, {radius}',
   'fault.bay-short': 'the {side} fence of {run} leaves {left} between two posts, too short for a rail: more than {least} is needed',
-  'fault.rows-close': 'two rows of rails stand {apart} apart, must be {least} at least, the size of the rail',
   'fault.bays-many': '{bays} bays in the whole facility, 1 to {most} are allowed',
   'fault.bay-over-stock': 'a bay of the {side} fence of {run} needs a rail of {length}, the longest stock of {section} is {stock}',
-  'fault.rail-thick': 'a coped rail of {rail} on a post of {post} on the {side} side of {run}, must be thinner than the post',
-  'fault.skin-over-stock': 'a bay of the {side} fence of {run} needs a sheet of {length} by {height}, no stock sheet holds it: a bay less than {most} long is needed',
+  'fault.shared-post-thin': 'a coped rail of {rail} on the {side} side of {run} meets a post of {post} that it shares with another fence, must be thinner than that post',
+  'fault.skin-over-stock': 'a bay of the {side} fence of {run} needs a sheet of {length} by {height}, no stock sheet holds it: a bay no longer than {most} is needed',
   'fault.skin-too-tall': 'the {side} fence of {run} needs a sheet {height} tall, no stock sheet holds it in courses that part on its rails: a taller stock sheet or closer rails are needed',
 } as const;
