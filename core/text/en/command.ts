@@ -6,7 +6,7 @@ export const command = {
 
   --out FOLDER      where the package goes: a new folder, an empty one, or a package written before, which is replaced whole
   --only KINDS      some of it: {kinds}, with commas between
-  --units in|mm     the units of the drawings, whatever the project says
+  --units in|mm     the units of drawings and schedules, whatever the project says
   --strict          exit code 1 where a finding says Fix
   --keep-marks      writes the piece marks that were issued back into the project file
   --help            these words
