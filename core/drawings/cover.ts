@@ -37,8 +37,9 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawin
     page, say('drawings.cover.title'), say('drawings.cover.list'),
     [{ title: say('drawings.cover.number'), align: 'start' }, { title: say('drawings.cover.paper'), align: 'start' }, { title: say('drawings.cover.drawing'), align: 'start' }],
     set.map((drawing) => [drawing.number, drawing.paper.name, drawing.title]),
+    { height: Math.max(page.room.height / 2, page.room.height - Math.max(...notes.map((note) => note.height)) - 0.3) },
   );
-  return flowBlocks(page, [[...notes], revisions, list]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
+  return flowBlocks(page, [[...notes], [...revisions, ...list]]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
 }
 
 /** A third of the page's width, or all of it on small paper. */

@@ -2,6 +2,7 @@
 import { curvePoint } from '../base/curve.ts';
 import { radians } from '../base/quantity.ts';
 import { sheetPoint, viewPoint } from '../base/points.ts';
+import { type Rect } from '../drafting/boxes.ts';
 import { draft } from '../drafting/draft.ts';
 import { PENS } from '../drafting/kit.ts';
 import { type DimensionSpec, type Drawing, type Shape, type View } from '../drafting/model.ts';
@@ -18,9 +19,16 @@ import { postPieces, postShape } from './site-view.ts';
 
 const PLAN = turnPlan({ x: 0, y: 0 }, 0);
 
-/** Each view on a drawing of its own where the paper is small, the three together where it is large. */
+/** The views side by side on one drawing; each on its own, on larger paper if need be, where one has no room for its figures. */
 export function junctionDrawings(input: DrawInput): Drawing[] {
   const details = [junctionPlan(input), pivotDetail(input), mouthDetail(input)].filter((detail) => detail !== null);
+  const page = pageOf(input);
+  const share = (page.room.width - (details.length - 1) * 0.2) / details.length;
+  for (const margin of [8, 11]) {
+    const views = details.map((detail, i) => detailView(page, detail, { ...page.room, x: page.room.x + i * (share + 0.2), width: share }, margin));
+    const drawing = drawingOf(page, { views, tables: [], notes: [] }, '4', 0, say('drawings.junction.all'), say('drawings.junction.file'));
+    if (share > 40 * page.kit.h && draft(input.font, page.block, drawing).unplaced.length === 0) return [drawing];
+  }
   return details.map((detail, i) => fitted(input, detail, i));
 }
 
@@ -30,40 +38,43 @@ function fitted(input: DrawInput, detail: Detail, index: number): Drawing {
   for (;;) {
     const page = pageOf(input, paper);
     for (const margin of [13, 20, 28]) {
-      const drawing = detailDrawing(page, detail, index, margin);
+      const view = detailView(page, detail, page.room, margin);
+      const drawing = drawingOf(page, { views: [view], tables: [], notes: [] }, '4', index, detail.title, say('drawings.junction.file'));
       if (draft(input.font, page.block, drawing).unplaced.length === 0) return drawing;
     }
     const larger = largerPaper(paper);
-    if (larger === null) return detailDrawing(page, detail, index, 20);
+    if (larger === null) {
+      return drawingOf(page, { views: [detailView(page, detail, page.room, 20)], tables: [], notes: [] }, '4', index, detail.title, say('drawings.junction.file'));
+    }
     paper = larger;
   }
 }
 
-function detailDrawing(page: Page, detail: Detail, index: number, margins: number): Drawing {
-  const { kit, room, block } = page;
+/** A detail in its box at the largest scale that leaves `margins` letter heights of paper round it. */
+function detailView(page: Page, detail: Detail, box: Rect, margins: number): View {
+  const { kit, block } = page;
   const { bounds } = detail;
-  const margin = Math.min(margins * kit.h, room.height / 3.2);
+  const margin = Math.min(margins * kit.h, box.height / 3.2, box.width / 3.2);
   const scale = scaleToFit(block.units, bounds.right - bounds.left, bounds.high - bounds.low, {
-    width: room.width - 2.6 * margin, height: room.height - 2 * margin - 2 * kit.pitch,
+    width: box.width - 2.6 * margin, height: box.height - 2 * margin - 2 * kit.pitch,
   });
-  const foot = footHeight(kit, { title: detail.title, scaleText: scale.text }, block, room.width);
-  const view: View = {
+  const foot = footHeight(kit, { title: detail.title, scaleText: scale.text }, block, box.width);
+  return {
     id: detail.id,
     title: detail.title,
     scale: scale.scale,
     scaleText: scale.text,
     at: sheetPoint(
-      room.x + room.width / 2 - ((bounds.left + bounds.right) / 2) * scale.scale,
-      room.y + foot + (room.height - foot) / 2 - ((bounds.low + bounds.high) / 2) * scale.scale,
+      box.x + box.width / 2 - ((bounds.left + bounds.right) / 2) * scale.scale,
+      box.y + foot + (box.height - foot) / 2 - ((bounds.low + bounds.high) / 2) * scale.scale,
     ),
-    box: room,
+    box,
     shapes: detail.shapes,
     dimensions: detail.dimensions(kit.h),
     runnings: [],
     bands: [],
     callouts: detail.callouts,
   };
-  return drawingOf(page, { views: [view], tables: [], notes: [] }, '4', index, detail.title, say('drawings.junction.file'));
 }
 
 /** From the pivot post to the mouth: funnel, outer face, posts. */

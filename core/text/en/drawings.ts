@@ -89,6 +89,7 @@ export const drawings = {
   'drawings.stake.footing': 'footing',
   'drawings.stake.control': 'control',
   'drawings.junction.title': 'Junction',
+  'drawings.junction.all': 'Junction and its two corners',
   'drawings.junction.file': 'junction',
   'drawings.corner.pivot': 'Corner at the pivot post: fences begin u0 from its center, closing plates on both faces',
   'drawings.corner.mouthMitre': 'Corner at the mouth: corner post past station 0, rails mitred to each other',
