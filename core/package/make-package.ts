@@ -1,6 +1,7 @@
 import { type DefaultUsed } from '../brief/index.ts';
 import { say } from '../text/index.ts';
 import { writeJson } from '../writers/index.ts';
+import { drawingJobs } from './drawing-jobs.ts';
 import { type Job } from './job.ts';
 import { keepMarks } from './keep-marks.ts';
 import { BUILT_KINDS, type PackageKind } from './kinds.ts';
@@ -61,6 +62,7 @@ function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly Pa
     make: () => utf8(keepMarks(input.text, design.parts.marks)),
   }];
   if (has('stations')) jobs.push({ path: 'stations.json', kind: 'stations', title: say('package.stations'), make: () => utf8(writeJson(schedules.stations)) });
+  if (has('drawings')) jobs.push(...drawingJobs(pipeline.drawings(design), brief, tools));
   if (has('schedules')) jobs.push(...scheduleJobs(schedules, brief.units));
   if (has('report')) jobs.push(...reportJobs({ brief, findings: pipeline.findings(design), defaults }, tools));
   const paths = new Set(jobs.map((job) => job.path));

@@ -5,6 +5,11 @@
  */
 import { readBrief, type Brief, type DefaultUsed, type Fault } from '../brief/index.ts';
 import { check, type Finding } from '../checks/index.ts';
+import { draft } from '../drafting/draft.ts';
+import { type Font } from '../drafting/font.ts';
+import { type Sheet } from '../drafting/primitives.ts';
+import { drawSet, titleBlockOf } from '../drawings/index.ts';
+import { planDrawings } from '../drawings/plan.ts';
 import { type Layout, layOut } from '../layout/index.ts';
 import { makeParts, type Parts } from '../parts/index.ts';
 import { reuse } from './reuse.ts';
@@ -27,15 +32,24 @@ export interface Pipeline {
   read(text: string, units: Units | null): Worked<{ readonly brief: Brief; readonly defaults: readonly DefaultUsed[] }>;
   design(brief: Brief): Worked<{ readonly design: Design }>;
   findings(design: Design): readonly Finding[];
+  /** The plan alone: what a drag shows. */
+  plan(design: Design): readonly Sheet[];
   schedules(design: Design): Schedules;
+  /** The whole set, in its order. */
+  drawings(design: Design): readonly Sheet[];
 }
 
-export function createPipeline(): Pipeline {
+export function createPipeline(font: Font): Pipeline {
   let last: Brief | null = null;
   const layout = tracked((brief: Brief) => layOut(brief));
   const parts = tracked((brief: Brief, of: Layout) => makeParts(brief, of));
   const findings = tracked((brief: Brief, of: Layout, made: Parts) => check(brief, of, made));
   const schedules = tracked((brief: Brief, of: Layout, made: Parts) => scheduleRows(brief, of, made));
+  const plan = tracked((brief: Brief, of: Layout, made: Parts) => {
+    const block = titleBlockOf(brief);
+    return planDrawings({ brief, layout: of, parts: made, font }).map((drawing) => draft(font, block, drawing).sheet);
+  });
+  const drawings = tracked((brief: Brief, of: Layout, made: Parts) => drawSet({ brief, layout: of, parts: made, font }));
   return {
     read: (text, units) => {
       const read = readBrief(text);
@@ -50,6 +64,8 @@ export function createPipeline(): Pipeline {
       return made.ok ? { ok: true, design: { brief, layout: laid.layout, parts: made.parts } } : made;
     },
     findings: (design) => findings(design.brief, design.layout, design.parts),
+    plan: (design) => plan(design.brief, design.layout, design.parts),
+    drawings: (design) => drawings(design.brief, design.layout, design.parts),
     schedules: (design) => schedules(design.brief, design.layout, design.parts),
   };
 }

@@ -41,7 +41,8 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   const project = await readOrRefuse(options, io);
   if (project === null) return EXIT.fault;
 
-  const pipeline = createPipeline();
+  const tools = packageTools();
+  const pipeline = createPipeline(tools.font);
   const read = pipeline.read(project.text, options.units);
   if (!read.ok) return tellFaults(read.faults, io);
   const worked = pipeline.design(read.brief);
@@ -57,7 +58,7 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   await withReason(out, 'command.out-unwritten', async () => { mayReplace(await recognize(io.disk, target, out)); });
 
   const files: PackageFile[] = [];
-  for await (const made of makePackage(pipeline, { text: project.text, design, defaults: read.defaults, only }, packageTools())) {
+  for await (const made of makePackage(pipeline, { text: project.text, design, defaults: read.defaults, only }, tools)) {
     files.push(made.file);
     io.progress(say('command.progress', { done: made.done, total: made.total, path: made.file.path }));
     await io.pause();

@@ -1,6 +1,6 @@
 import { type Brief, type DefaultUsed } from '../../brief/index.ts';
 import { type Finding } from '../../checks/index.ts';
-import { titleBlockOf } from '../../drawings/input.ts';
+import { titleBlockOf } from '../../drawings/index.ts';
 import { say } from '../../text/index.ts';
 import { writeJson } from '../../writers/index.ts';
 import { type Job } from '../job.ts';
