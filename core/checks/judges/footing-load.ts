@@ -1,5 +1,6 @@
 import { say } from '../../text/index.ts';
-import { type Judge } from '../outcome.ts';
+import { later, type Judge } from '../outcome.ts';
 
-/** No load of its own is guessed: a person gives it. */
-export const footingLoad: Judge = () => [{ verdict: 'look', measured: null, where: say('where.loadUnset'), at: null }];
+/** No load is guessed: a person gives it (`footings.load`). Against one that is given, the depth is worked out by a later version. */
+export const footingLoad: Judge = ({ brief }) =>
+  (brief.postLoad === null ? [{ verdict: 'look', measured: null, where: say('where.loadUnset'), at: null }] : later());

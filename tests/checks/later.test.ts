@@ -1,0 +1,53 @@
+import { describe, expect, it } from 'vitest';
+import { inches, pounds } from '../../core/base/quantity.ts';
+import { type LaterSubjects } from '../../core/brief/types.ts';
+import { type RuleId } from '../../core/checks/index.ts';
+import { makeBrief } from '../support/brief-builder.ts';
+import { findingOf, findingsOf } from './support/checked.ts';
+
+const NOT_BUILT = { result: 'look', measured: null, where: 'not drawn or checked by this version' };
+const NONE = { result: 'ok', measured: null, where: 'none in this project' };
+const without = makeBrief();
+const with_ = (parts: Partial<LaterSubjects>) => ({ ...without, later: { ...without.later, ...parts } });
+
+const subjects: readonly (readonly [keyof LaterSubjects, readonly RuleId[]])[] = [
+  ['openings', ['first-backstop', 'first-backstop-held', 'backstop-count', 'man-pass', 'foul-opening']],
+  ['catwalks', ['rail-height', 'catwalk-guard', 'midrail', 'toe-board', 'rail-load', 'catwalk-skin', 'catwalk-width', 'stair-rise', 'crew-hidden']],
+  ['ramps', ['solid-ramp', 'load-ramp-width', 'load-ramp-slope', 'ramp-cleat-needed', 'ramp-step', 'ramp-cleat', 'dock-height', 'unload-dock', 'unload-width']],
+  ['squeezePad', ['squeeze-hidden', 'crew-hidden']],
+  ['roof', ['roof-see-through', 'roof-daylight']],
+  ['sortPens', ['sort-gate']],
+  ['holdingPens', ['holding-area']],
+];
+
+describe('what this version does not build', () => {
+  it.each(subjects)('%s in the brief are said to be not drawn or checked, else there are none', (subject, ids) => {
+    for (const id of ids) {
+      expect(findingOf(with_({ [subject]: 2 }), id), id).toMatchObject(NOT_BUILT);
+      expect(findingOf(without, id), id).toMatchObject(NONE);
+    }
+  });
+
+  it('the crowd gate is in every project', () => {
+    for (const id of ['crowd-gate-rest', 'quiet', 'swing-foul', 'hinge-load'] as const) expect(findingOf(without, id), id).toMatchObject(NOT_BUILT);
+  });
+
+  it('no opening at all is no escape (common practice, no source)', () => {
+    for (const id of ['man-gate', 'lone-animal'] as const) {
+      expect(findingsOf(without, id).map(({ result, measured }) => [result, measured]), id).toEqual([['fix', 0], ['fix', 0]]);
+      expect(findingOf(with_({ openings: 1 }), id), id).toMatchObject(NOT_BUILT);
+    }
+  });
+
+  it('a squeeze pad with no sort pen has no diverting gate, and no gate leads back (common practice, no source)', () => {
+    expect(findingOf(with_({ squeezePad: 1 }), 'sort-gate')).toMatchObject({ result: 'look', measured: 0 });
+    expect(findingOf(without, 'return-way')).toMatchObject({ result: 'look', measured: 0 });
+    expect(findingOf(with_({ sortPens: 1 }), 'return-way')).toMatchObject(NOT_BUILT);
+    expect(findingOf(with_({ catwalks: 1 }), 'crowd-catwalk')).toMatchObject(NOT_BUILT);
+  });
+
+  it('a load on a post is never guessed', () => {
+    expect(findingOf(without, 'footing-load')).toMatchObject({ result: 'look', measured: null, where: 'no load was given: footings.load' });
+    expect(findingOf({ ...without, postLoad: { load: pounds(400), height: inches(36) } }, 'footing-load')).toMatchObject(NOT_BUILT);
+  });
+});

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { degrees } from '../../core/base/quantity.ts';
+import { type Brief } from '../../core/brief/types.ts';
+import { makeBrief } from '../support/brief-builder.ts';
+import { findingOf } from './support/checked.ts';
+
+const at = (site: Partial<Brief['site']>): Brief => {
+  const brief = makeBrief();
+  return { ...brief, site: { ...brief.site, ...site } };
+};
+const NOT_BUILT = 'not drawn or checked by this version';
+
+describe('what the site decides', () => {
+  it('is on owned ground (common practice, no source); unset is said, not guessed', () => {
+    expect(findingOf(at({ tenure: 'owned' }), 'tenure').result).toBe('ok');
+    expect(findingOf(at({ tenure: 'leased' }), 'tenure').result).toBe('look');
+    expect(findingOf(at({}), 'tenure')).toMatchObject({ result: 'look', measured: null, where: 'not given: site.tenure' });
+  });
+
+  it('names each field that the sun needs and the brief leaves open', () => {
+    const work = { from: 420, to: 1020, months: [10, 11] };
+    const whole = { latitude: 46.2, longitude: -110.4, timeZone: 'America/Denver', bearing: degrees(15), work };
+    expect(findingOf(at(whole), 'sun-glare')).toMatchObject({ result: 'look', measured: null, where: NOT_BUILT });
+    expect(findingOf(at({ ...whole, bearing: null, work: null }), 'sun-glare').where).toBe('not given: site.bearing, site.work');
+  });
+
+  it('has another jurisdiction\'s rail only where there is a catwalk outside the United States', () => {
+    const catwalk = (jurisdiction: Brief['site']['jurisdiction']): Brief => ({ ...at({ jurisdiction }), later: { ...makeBrief().later, catwalks: 1 } });
+    expect(findingOf(at({ jurisdiction: 'eu' }), 'rail-other-jurisdiction').where).toBe('none in this project');
+    expect(findingOf(catwalk('us'), 'rail-other-jurisdiction').where).toBe('none in this project');
+    expect(findingOf(catwalk('eu'), 'rail-other-jurisdiction')).toMatchObject({ result: 'look', where: NOT_BUILT });
+    expect(findingOf(catwalk(null), 'rail-other-jurisdiction')).toMatchObject({ result: 'look', where: 'not given: site.jurisdiction' });
+  });
+});
