@@ -33,9 +33,9 @@ export function curveBounds(curve: Curve<Vec>): Bounds {
   return pointBounds(points);
 }
 
-/** Whether two boxes share a point, grown by `margin` between them. */
-export function boundsTouch(a: Bounds, b: Bounds, margin = 0): boolean {
-  return a.left <= b.right + margin && b.left <= a.right + margin && a.bottom <= b.top + margin && b.bottom <= a.top + margin;
+/** Whether two boxes share a point. */
+export function boundsTouch(a: Bounds, b: Bounds): boolean {
+  return a.left <= b.right && b.left <= a.right && a.bottom <= b.top && b.bottom <= a.top;
 }
 
 /** The least box round several boxes. */

@@ -1,5 +1,5 @@
 import { planPoint } from '../base/points.ts';
-import { inches, radians } from '../base/quantity.ts';
+import { radians } from '../base/quantity.ts';
 import { type Brief, type Fault } from '../brief/types.ts';
 import { chainFences } from './chains.ts';
 import { closingPlates } from './closing-plates.ts';
@@ -53,7 +53,7 @@ export function layOut(brief: Brief): LayoutResult {
       closingPlates: closingPlates(brief, spanned.fences.get(lastAlley)!, spanned.fences.get(chains.funnel)!),
       pivot,
       mouth: setOut.mouth,
-      mouthDistance: inches(setOut.mouthDistance),
+      mouthDistance: setOut.mouthDistance,
       funnelLength: setOut.funnelLength,
       pivotWedge: wedge,
       pivotGap: gaps,

@@ -79,7 +79,6 @@ describe('the box round a curve', () => {
     const box = curveBounds(line);
     expect(boundsTouch(box, { left: 11, bottom: 0, right: 20, top: 3 })).toBe(true);
     expect(boundsTouch(box, { left: 11.5, bottom: 0, right: 20, top: 3 })).toBe(false);
-    expect(boundsTouch(box, { left: 11.5, bottom: 0, right: 20, top: 3 }, 0.5)).toBe(true);
   });
 
   it('of a part is within that of the whole', () => {

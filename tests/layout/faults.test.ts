@@ -22,13 +22,13 @@ describe('what cannot be set out', () => {
   it('is a corner at the pivot post that leaves less than 24 in of the funnel', () => {
     // ω = 2.6°: u0 = (3.9171·cos 1.3° + 1.9375) / sin 1.3° = 258 in, of a funnel of 128.5 in.
     const [fault] = faultsOf({ crowdPen: { sweep: degrees(242 - 2.6), funnelAngle: degrees(62) } });
-    expect(fault).toBe('crowdPen.funnelAngle: the corner at the pivot post takes 258" of the funnel and leaves -126 5/8", 24" at least must be left');
+    expect(fault).toBe('crowdPen.funnelAngle: the corner at the pivot post takes 258" of the funnel and leaves -126 5/8", must be 24" at least');
   });
 
   it('is an alley whose last run has less than 24 in left there, named where its length is said', () => {
     // u0 = 22.10: 46 in are too short, 46 1/8 in are not.
     expect(faultsOf({ alley: { runs: [straight(100), straight(46)] } })).toEqual([
-      'alley.runs[1].length: the corner at the pivot post takes 22 1/8" of the alley\'s last run and leaves 23 7/8" of its fence, 24" at least must be left',
+      'alley.runs[1].length: the corner at the pivot post takes 22 1/8" of the alley\'s last run and leaves 23 7/8" of its fence, must be 24" at least',
     ]);
     expect(faultsOf({ alley: { runs: [straight(100), straight(46.125)] } })).toEqual([]);
     expect(faultsOf({ alley: { runs: [arc(60, 20, 'left')] } })[0]).toMatch(/^alley\.runs\[0\]\.angle: /);
@@ -51,7 +51,7 @@ describe('what cannot be set out', () => {
       crowdPen: { radius: inches(240), funnelAngle: degrees(10), sweep: degrees(120) },
       fences: { ...fences({ construction: 'coped' }), junction: { left: thick, right: thick } },
     });
-    expect(found).toEqual(['crowdPen.funnelAngle: the fences of the funnel and of the chute never meet at the mouth, fences of more alike rails and posts or a greater funnel angle do']);
+    expect(found).toEqual(['crowdPen.funnelAngle: the fences of the funnel and of the chute never meet at the mouth, must be more alike in rails and posts or at a greater funnel angle']);
   });
 
   it('is a wall thicker than the radius of its face', () => {

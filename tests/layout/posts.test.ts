@@ -50,7 +50,7 @@ describe('bays', () => {
 
 describe('posts', () => {
   it('stand off their face by k, measured point by point', () => {
-    eachLayout(25, (layout) => {
+    eachLayout(20, (layout) => {
       for (const post of layout.posts.filter((p) => p.kind !== 'pivot-post')) {
         const own = fenceOf(layout, post.run, post.side);
         expect(distanceToCurve(own.face, post.at)).toBeCloseTo(own.section.k, 5);

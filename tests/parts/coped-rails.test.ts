@@ -77,7 +77,7 @@ describe('coped rails', () => {
     // Bays of 80 in, less twice 0.8101.
     const alley = { runs: [straight(240), straight(240)] };
     expect(faultsOf({ alley, fences: coped, shop: { stock: { 'pipe 2 sch 40': [inches(78)] } } })).toEqual([
-      'fences.crowdPen.postSpacing: a bay of the left fence of alley-1 needs a rail of 78 3/8", the longest stock of pipe 2 sch 40 is 78"',
+      'fences.crowdPen.postSpacing: a bay of the left fence of alley-1 needs 78 3/8" of pipe 2 sch 40 for a rail, must be within its longest stock of 78"',
     ]);
     const big = fences({ construction: 'coped', post: section('pipe 5 sch 40') });
     const found = faultsOf({ fences: big, chute: { width: inches(28), runs: [straight(100), { kind: 'arc', insideRadius: inches(60), angle: (5 * Math.PI / 180) as never, hand: 'left' }] } });

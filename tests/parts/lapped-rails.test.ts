@@ -68,7 +68,7 @@ describe('lapped rails', () => {
   it('are a fault where a bay is longer than the longest stock, grip and gap counted', () => {
     const short = { 'pipe 2 sch 40': [inches(90)] };
     expect(faultsOf({ shop: { stock: short } })).toEqual([
-      'fences.crowdPen.postSpacing: a bay of the right fence of crowd-pen needs a rail of 107 3/16", the longest stock of pipe 2 sch 40 is 90"',
+      'fences.crowdPen.postSpacing: a bay of the right fence of crowd-pen needs 107 3/16" of pipe 2 sch 40 for a rail, must be within its longest stock of 90"',
     ]);
   });
 

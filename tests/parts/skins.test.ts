@@ -60,11 +60,11 @@ describe('skins', () => {
 
   it('are a fault where a bay is longer than any sheet, and where no rail parts a side that is too tall', () => {
     expect(faultsOf({ alley: { runs: [straight(276), straight(60)] }, fences: fences({ postSpacing: inches(140) }) })).toEqual([
-      'fences.crowdPen.postSpacing: a bay of the left fence of alley-1 needs a sheet of 138" by 58", no stock sheet holds it: a bay no longer than 120" is needed',
+      'fences.crowdPen.postSpacing: a bay of the left fence of alley-1 needs a sheet of 138" by 58", no stock sheet holds it: must be no longer than 120"',
     ]);
     const bare = fences({ height: inches(96), solidTo: inches(96), rails: 2, bottomRail: inches(4) });
     expect(faultsOf({ fences: bare })).toEqual([
-      'fences.crowdPen.rails: the left fence of alley-1 needs a sheet 94" tall, no stock sheet holds it in courses that part on its rails: a taller stock sheet or closer rails are needed',
+      'fences.crowdPen.rails: the left fence of alley-1 is solid for 94", no stock sheet holds it in courses that part on its rails: a taller stock sheet or closer rails are allowed',
     ]);
   });
 

@@ -12,8 +12,8 @@ export function distanceToCurve(curve: Curve<Vec>, p: Vec): number {
   };
   const away = (t: number): number => Math.hypot(at(t).x - p.x, at(t).y - p.y);
   let best = -4;
-  for (let t = -4; t <= 5; t += 1 / 512) if (away(t) < away(best)) best = t;
-  for (let step = 1 / 512; step > 1e-13; step /= 2) {
+  for (let t = -4; t <= 5; t += 1 / 128) if (away(t) < away(best)) best = t;
+  for (let step = 1 / 128; step > 1e-13; step /= 2) {
     if (away(best - step) < away(best)) best -= step;
     else if (away(best + step) < away(best)) best += step;
   }
