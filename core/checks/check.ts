@@ -1,6 +1,7 @@
 import { type Brief } from '../brief/types.ts';
 import { type Layout } from '../layout/index.ts';
 import { type Parts } from '../parts/index.ts';
+import { clearFigure } from './clear-figure.ts';
 import { contextOf } from './context.ts';
 import { type Outcome } from './outcome.ts';
 import { judges } from './registry.ts';
@@ -19,7 +20,7 @@ function findingOf(id: RuleId, outcome: Outcome): Finding {
   return {
     id,
     result: resultOf(outcome.verdict, rule.failsAs),
-    measured: outcome.measured,
+    measured: outcome.measured === null ? null : clearFigure(outcome.measured),
     limit: outcome.limit ?? limitText(rule.limit),
     unit: rule.unit,
     trust: rule.trust,

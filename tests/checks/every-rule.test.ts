@@ -1,10 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { planPoint } from '../../core/base/points.ts';
 import { check, inOrder, ruleIds, rules, type Finding } from '../../core/checks/index.ts';
+import { readBrief } from '../../core/brief/index.ts';
 import { layOut } from '../../core/layout/index.ts';
 import { makeParts } from '../../core/parts/index.ts';
 import { type Brief } from '../../core/brief/types.ts';
 import { makeBrief } from '../support/brief-builder.ts';
+import { randomProjects } from '../support/random-brief.ts';
 import { mirrorBrief, randomBriefObject } from '../support/random-brief-object.ts';
 import { checked } from './support/checked.ts';
 
@@ -63,6 +66,36 @@ describe('every rule', () => {
     const told = metric.map(({ where }) => where).join(' ');
     expect(told).not.toMatch(/\d'-|\d"| lb\b|ft2/);
     expect(told).toContain('3658 mm');
+  });
+});
+
+describe('every rule of a project file', () => {
+  const read = (text: string): readonly Finding[] | null => {
+    const project = readBrief(text);
+    if (!project.ok) throw new Error(JSON.stringify(project.faults));
+    return findingsFor(project.brief);
+  };
+
+  it.each(['juniper-flat', 'kalgara-yard', 'tight-curve'])('is answered for the example %s', (name) => {
+    const found = read(readFileSync(new URL(`../../shared/examples/${name}.penwright.json`, import.meta.url), 'utf8'))!;
+    expect([...new Set(found.map((finding) => finding.id))]).toEqual(ruleIds);
+  });
+
+  it('is answered for random files with subjects of every kind, a subject never as if it were not there', () => {
+    let built = 0;
+    for (const [index, random] of randomProjects(5, 60).entries()) {
+      const project = readBrief(JSON.stringify(random));
+      const found = project.ok ? findingsFor(project.brief) : null;
+      if (!project.ok || found === null) continue;
+      built++;
+      expect([...new Set(found.map((finding) => finding.id))]).toEqual(ruleIds);
+      const told = (id: string) => found.find((finding) => finding.id === id)!.where;
+      const { later } = project.brief;
+      for (const [count, id] of [[later.openings, 'man-gate'], [later.catwalks, 'midrail'], [later.ramps, 'dock-height'], [later.holdingPens, 'holding-area'], [later.roof, 'roof-daylight']] as const) {
+        expect(told(id) === 'not drawn or checked by this version', `${String(index)} ${id}`).toBe(count > 0);
+      }
+    }
+    expect(built).toBeGreaterThan(20);
   });
 });
 

@@ -18,12 +18,14 @@ export const postDepth: Judge = ({ brief, layout }) => {
     if (alike === undefined) depths.set(depth, [post]);
     else alike.push(post);
   }
-  return [...depths].map(([depth, posts]) => {
-    const only = posts.length === 1 && posts[0]!.kind === 'pivot-post';
+  return [...depths.values()].map((posts) => {
+    const [first] = posts as [Post, ...Post[]];
+    const depth = depthOf(first);
+    const only = posts.length === 1 && first.kind === 'pivot-post';
     const figures = { depth: printed(brief, depth) };
     const where = only
       ? say('where.depthOne', { ...figures, post: say('where.pivotPost') })
       : say('where.depth', { ...figures, count: posts.length });
-    return judged(meets(rules['post-depth'].limit, depth), depth, where, posts.length === 1 ? posts[0]!.at : null);
+    return judged(meets(rules['post-depth'].limit, depth), depth, where, posts.length === 1 ? first.at : null);
   });
 };

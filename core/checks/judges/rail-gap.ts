@@ -2,21 +2,26 @@ import { say } from '../../text/index.ts';
 import { judged, type Judge, type Outcome } from '../outcome.ts';
 import { groupFences } from '../words/fence-groups.ts';
 import { printedSmall } from '../words/print.ts';
-import { fenceGaps } from './fence-gaps.ts';
+import { fenceGaps, type FenceGap } from './fence-gaps.ts';
+
+const KINDS = [['under', 'where.gapUnder'], ['rails', 'where.gapRails'], ['skin', 'where.gapSkin']] as const satisfies readonly (readonly [FenceGap['kind'], string])[];
+
+/** In millionths of an inch, so that rounding in doubles does not part what is alike. */
+const STEP = 1e6;
 
 /**
- * Only reports, so a person looks: for each build of fence the gap under its lowest rail or skin, the greatest between rails, and
- * the greatest beside a skin. A fence closed from the ground to its top has none.
+ * Only reports, so a person looks: the gap under the lowest rail or skin, the greatest between rails and the greatest beside a skin, fences
+ * that are alike in it together. Fences closed from the ground to the top have none.
  */
-export const railGap: Judge = ({ brief, layout }) =>
-  groupFences(layout.fences, (fence) => fenceGaps(fence).map((gap) => `${gap.kind} ${String(gap.size)}`).join(';')).flatMap(({ first, names }) => {
-    const gaps = fenceGaps(first);
-    const report = (kind: 'under' | 'rails' | 'skin', key: 'where.gapUnder' | 'where.gapRails' | 'where.gapSkin'): Outcome[] => {
-      const sizes = gaps.filter((gap) => gap.kind === kind).map((gap) => gap.size);
-      if (sizes.length === 0) return [];
-      const most = Math.max(...sizes);
-      return [{ verdict: 'look', measured: most, where: say(key, { fences: names, gap: printedSmall(brief, most) }), at: null }];
-    };
-    const all = [...report('under', 'where.gapUnder'), ...report('rails', 'where.gapRails'), ...report('skin', 'where.gapSkin')];
-    return all.length > 0 ? all : [judged(true, 0, say('where.gapNone', { fences: names }))];
+export const railGap: Judge = ({ brief, layout }) => {
+  const gaps = new Map(layout.fences.map((fence) => [fence, fenceGaps(fence)]));
+  const found = KINDS.flatMap(([kind, key]): readonly Outcome[] => {
+    const most = new Map([...gaps].map(([fence, all]) => [fence, Math.max(0, ...all.filter((gap) => gap.kind === kind).map((gap) => gap.size))]));
+    const open = layout.fences.filter((fence) => most.get(fence)! > 0);
+    return groupFences(open, (fence) => Math.round(most.get(fence)! * STEP)).map(({ first, names }): Outcome => {
+      const size = most.get(first)!;
+      return { verdict: 'look', measured: size, where: say(key, { fences: names, gap: printedSmall(brief, size) }), at: null };
+    });
   });
+  return found.length > 0 ? found : [judged(true, 0, say('where.gapNone'))];
+};

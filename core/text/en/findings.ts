@@ -155,7 +155,7 @@ export const findings = {
   'where.gapUnder': '{fences}: under the lowest rail or skin, {gap}',
   'where.gapRails': '{fences}: between rails, {gap} at most',
   'where.gapSkin': '{fences}: beside a skin, {gap} at most',
-  'where.gapNone': '{fences}: no gap',
+  'where.gapNone': 'no gap in any fence',
   'where.noCatwalk': 'no catwalk in the brief',
   'where.noManGate': '{place}: no opening in the brief',
   'where.noWayOut': '{place}: no gate in the brief that lets the last animal out',
