@@ -12,8 +12,6 @@ const ORDER = ['base', 'text', 'units', 'steel', 'brief', 'layout', 'parts', 'ch
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ['brief', 'package'],
   'csv-stringify/browser/esm/sync': ['writers'],
-  'csv-stringify/sync': ['writers'],
-  'dxf-writer': ['writers'],
 };
 
 /** What is wrong with one import of a file of the core, or null. */

@@ -1,0 +1,13 @@
+/** `npm run bench`: how long the work takes, printed and never asserted. Best of five; an error alone ends it with a failure. */
+import { createPipeline } from '../../core/package/index.ts';
+import { packageTools } from '../../electron/command/tools.ts';
+import { dxfRows } from './dxf-writers.ts';
+import { growthRows } from './growth.ts';
+import { designOf, grownProject } from './grown-project.ts';
+import { table } from './timing.ts';
+
+const { font } = packageTools();
+console.log(table(growthRows(font)));
+console.log('');
+const pipeline = createPipeline(font);
+console.log(table(dxfRows(pipeline.drawings(designOf(font, grownProject(font, 4).text)), font)));
