@@ -88,9 +88,11 @@ export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted 
 
 function runningsOf(kit: Kit, view: View): (Stroke[] | Dimension)[] {
   return view.runnings.flatMap((running) => {
-    const range: readonly [number, number] =
+    const whole: readonly [number, number] =
       running.along === 'x' ? [view.box.x, view.box.x + view.box.width] : [view.box.y, view.box.y + view.box.height];
-    const { zero, dimensions } = runningDimensions(kit, {
+    const zero = toPaper(view, running.datum)[running.along];
+    const range: readonly [number, number] = running.limits === undefined ? whole : [zero - running.limits[0], zero + running.limits[1]];
+    const { zero: datum, dimensions } = runningDimensions(kit, {
       view: view.id,
       along: running.along,
       datum: toPaper(view, running.datum),
@@ -99,7 +101,7 @@ function runningsOf(kit: Kit, view: View): (Stroke[] | Dimension)[] {
       line: running.line,
       range,
     });
-    return [zero, ...dimensions];
+    return [datum, ...dimensions];
   });
 }
 

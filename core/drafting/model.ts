@@ -45,6 +45,8 @@ export interface Running {
   readonly at: readonly ViewPoint[];
   /** Paper inches from the view's origin side: the dimension line's place, below (x) or to the left (y) of the datum. */
   readonly line: number;
+  /** How far before and after the datum the texts may spread, paper inches; without it as far as the view reaches. */
+  readonly limits?: readonly [number, number];
 }
 
 /** Marks in a row above the steel, each with a leader that ends on its pieces. */

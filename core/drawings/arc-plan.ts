@@ -24,7 +24,7 @@ const MARGINS = [0.8, 1, 1.5, 2.2, 3];
 
 /** The arc's block with the smallest margins in which all its dimensions have room. */
 export function arcBlock(input: DrawInput, page: Page, stretch: Stretch, elevation: Scale, most: { readonly width: number; readonly height: number }): Block {
-  const blocks = MARGINS.map((margin) => () => arcAt(page, stretch, elevation, most, margin));
+  const blocks = [most, page.room].flatMap((room) => MARGINS.map((margin) => () => arcAt(page, stretch, elevation, room, margin)));
   let last = blocks[0]!();
   for (const make of blocks) {
     last = make();

@@ -109,12 +109,12 @@ export function pivotDetail(input: DrawInput): Detail {
         const along = sub(foot, layout.pivot);
         const left = along.x * inward.y - along.y * inward.x > 0 ? 1 : -1;
         return {
-          measure: 'aligned', required: true, prefix: 'u0', decimal: true, from: at(layout.pivot), to: at(foot),
+          measure: 'aligned', required: true, prefix: say('drawings.corner.start'), decimal: true, from: at(layout.pivot), to: at(foot),
           offsets: [4, 6.5, 9, 12].map((reach) => left * reach * h),
         };
       }),
       ...stubs.map(({ fence, post }, i): DimensionSpec => ({
-        measure: 'aligned', required: true, prefix: 'k', decimal: true, from: at(feet[i]!), to: at(facePoint(fence, post, fence.section.k)),
+        measure: 'aligned', required: true, prefix: say('drawings.corner.post'), decimal: true, from: at(feet[i]!), to: at(facePoint(fence, post, fence.section.k)),
         offsets: [3, -3, 5, -5, 8, -8].map((reach) => reach * h),
       })),
       ...wedge(angles, layout.pivotWedge, h),
@@ -205,8 +205,8 @@ export function mouthDetail(input: DrawInput): Detail | null {
         specs.push({ measure: 'aligned', required: true, decimal: true, from: at(face), to: at(foot), offsets: [4, 6, 9, 12].map((reach) => left * reach * h) });
       }
       specs.push(
-        { measure: 'aligned', required: true, prefix: 'k', decimal: true, from: at(foot), to: at(corner.at), offsets: [-4, 4, -7, 7, 10, -10].map((reach) => reach * h) },
-        { measure: 'aligned', required: false, prefix: 'k', decimal: true, from: at(funnelFoot), to: at(corner.at), offsets: [4, -4, 7, -7].map((reach) => reach * h) },
+        { measure: 'aligned', required: true, prefix: say('drawings.corner.post'), decimal: true, from: at(foot), to: at(corner.at), offsets: [-4, 4, -7, 7, 10, -10].map((reach) => reach * h) },
+        { measure: 'aligned', required: false, prefix: say('drawings.corner.post'), decimal: true, from: at(funnelFoot), to: at(corner.at), offsets: [4, -4, 7, -7].map((reach) => reach * h) },
       );
       return specs;
     },

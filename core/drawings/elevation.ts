@@ -2,7 +2,7 @@
 import { inches } from '../base/quantity.ts';
 import { sheetPoint, viewPoint } from '../base/points.ts';
 import { SAME_LENGTH } from '../base/tolerance.ts';
-import { bandHeight } from '../drafting/band.ts';
+import { bandHeight, bandWidth } from '../drafting/band.ts';
 import { PENS, measureText, printSize } from '../drafting/kit.ts';
 import { type Band, type BandLabel, type Shape, type View } from '../drafting/model.ts';
 import { type Pen } from '../drafting/primitives.ts';
@@ -51,21 +51,23 @@ export function elevationBlock(page: Page, stretch: Stretch, scale: Scale): Bloc
   const x1 = panel.x(panel.posts[stretch.to]!.u);
   const heights = heightsOf(panel);
   const side = runningDepth(kit, 4 * kit.h, Math.max(...heights.map((value) => measureText(kit, printSize(kit, value))))) + 0.05;
-  const longest = measureText(kit, printSize(kit, x1 - x0 + 0.4375));
-  const below = STUB * scale.scale + runningDepth(kit, 2 * kit.h, longest);
+  const places = panel.posts.slice(stretch.from + 1, stretch.to + 1).map((post) => panel.x(post.u));
+  const longest = Math.max(...places.map((x) => measureText(kit, printSize(kit, x - x0))));
   const title = titleOf(stretch);
-  const width = Math.min(page.room.width, Math.max(side + (x1 - x0) * scale.scale + 4 * kit.h, 30 * kit.h));
+  const marks = bandOf(stretch, x0, x1).labels.reduce((sum, label) => sum + bandWidth(kit, label.text), 0);
+  const width = Math.min(page.room.width, Math.max(side + (x1 - x0) * scale.scale + 4 * kit.h, 30 * kit.h, marks));
   const foot = footHeight(kit, { title, scaleText: scale.text }, page.block, width);
-  // Heights that had to spread may stand a little over the top and under the ground.
-  const spreadOut = Math.max(0, (heights.length + 1) * (kit.up + kit.down + 2 * kit.clear + 0.004) - fence.brief.height * scale.scale) / 2 + kit.h;
-  const above = Math.max(bandHeight(kit), spreadOut);
-  const height = foot + Math.max(below, spreadOut) + fence.brief.height * scale.scale + above;
+  // Heights that had to spread stand a little under the ground.
+  const tall = fence.brief.height * scale.scale + kit.up;
+  const spreadOut = (heights.length + 1) * (kit.up + kit.down + 2 * kit.clear + 0.006) - tall;
+  const below = Math.max(STUB * scale.scale + runningDepth(kit, 2 * kit.h, longest), spreadOut);
+  const height = foot + below + fence.brief.height * scale.scale + bandHeight(kit);
   return {
     width,
     height,
     label: say('drawings.fence.name', { run: fence.run, side: fence.side }),
     place: (x, y) => {
-      const at = sheetPoint(x + side - x0 * scale.scale, y + foot + Math.max(below, spreadOut));
+      const at = sheetPoint(x + side - x0 * scale.scale, y + foot + below);
       const view: View = {
         id: `elevation ${fence.run} ${fence.side} ${String(stretch.from + 1)}`,
         title,
@@ -82,7 +84,7 @@ export function elevationBlock(page: Page, stretch: Stretch, scale: Scale): Bloc
             at: panel.posts.slice(stretch.from + 1, stretch.to + 1).map((post) => viewPoint(panel.x(post.u), 0)),
             line: STUB * scale.scale + 2 * kit.h,
           },
-          { along: 'y', datum: viewPoint(x0, 0), at: heights.map((value) => viewPoint(x0, value)), line: 4 * kit.h },
+          { along: 'y', datum: viewPoint(x0, 0), at: heights.map((value) => viewPoint(x0, value)), line: 4 * kit.h, limits: [below, tall] },
         ],
         bands: [bandOf(stretch, x0, x1)],
         callouts: [],
@@ -207,14 +209,15 @@ export function bandOf(stretch: Stretch, x0: number, x1: number): Band {
     labels.push({ text: group.mark, x: inches(bay.start + bay.size * (RAIL_AT[nth] ?? 0.7 + 0.02 * nth)), targets: group.targets });
   }
   const courses = new Map<string, number>();
-  for (const { piece, from } of within(panel, panel.skins, x0, x1)) {
+  for (const { piece, from, to } of within(panel, panel.skins, x0, x1)) {
     if (piece.place.kind !== 'skin') continue;
     const bay = bayOf(from);
     const key = String(Math.round(bay.start));
     const nth = courses.get(key) ?? 0;
     courses.set(key, nth + 1);
     const y = clearHeight(rows, section.railHeight, piece.place.bottom, piece.place.top);
-    labels.push({ text: piece.mark, x: inches(bay.start + bay.size * (SKIN_AT + 0.05 * nth)), targets: [{ y: inches(y), piece: piece.key }] });
+    const x = Math.min(bay.start + bay.size * (SKIN_AT + 0.05 * nth), to - 0.04 * (to - from) * (3 - Math.min(2, nth)));
+    labels.push({ text: piece.mark, x: inches(x), targets: [{ y: inches(y), piece: piece.key }] });
   }
   return { top: brief.height, labels };
 }

@@ -17,7 +17,7 @@ export function bendDrawings(input: DrawInput): Drawing[] {
   const { brief, parts } = input;
   const page = pageOf(input);
   const size = (value: number): string => printSize({ units: brief.units }, value, true);
-  const rows = [...bendRows(brief, parts)].sort((a, b) => a.section.localeCompare(b.section, 'en') || a.axisRadius - b.axisRadius || b.arcLength - a.arcLength);
+  const rows = [...bendRows(brief, parts)].sort((a, b) => bySection(a.section, b.section) || a.axisRadius - b.axisRadius || b.arcLength - a.arcLength);
   const columns = [
     start('drawings.bend.mark'), end('drawings.bend.quantity'), start('drawings.bend.section'), end('drawings.bend.axis'), end('drawings.bend.inside'),
     end('drawings.bend.angle'), end('drawings.bend.length'), end('drawings.bend.chord'), end('drawings.bend.rise'), end('drawings.bend.gauge'),
@@ -29,8 +29,7 @@ export function bendDrawings(input: DrawInput): Drawing[] {
   ]);
   if (cells.length === 0) cells.push([say('drawings.bend.none'), ...columns.slice(1).map(() => '')]);
   const title = say('drawings.bend.title');
-  const blocks = wideTable(input, title, columns, cells, [0, 2]);
-  return flowBlocks(page, blocks).map((filled, i) => drawingOf(page, filled, '5', i, title, say('drawings.bend.file')));
+  return flowBlocks(page, [tableBlocks(page, title, title, columns, cells)]).map((filled, i) => drawingOf(page, filled, '5', i, title, say('drawings.bend.file')));
 }
 
 /** Every row of the piece list, in the order of the walk. */
@@ -54,18 +53,7 @@ export function pieceDrawings(input: DrawInput): Drawing[] {
     say('drawings.list.pounds', { weight: (Math.round(row.weight * 10) / 10).toFixed(1) }), [...places].join(', '),
   ]);
   const title = say('drawings.list.title');
-  return flowBlocks(page, wideTable(input, title, columns, rows, [0])).map((filled, i) => drawingOf(page, filled, '6', i, title, say('drawings.list.file')));
+  return flowBlocks(page, [tableBlocks(page, title, title, columns, rows)]).map((filled, i) => drawingOf(page, filled, '6', i, title, say('drawings.list.file')));
 }
 
-/** A table that may be wider than the paper: then its columns go on two tables, each with the key columns. */
-function wideTable(input: DrawInput, title: string, columns: readonly Column[], rows: readonly (readonly string[])[], keys: readonly number[]): ReturnType<typeof tableBlocks>[] {
-  const page = pageOf(input);
-  const whole = tableBlocks(page, title, title, columns, rows);
-  if (whole.every((block) => block.width <= page.room.width)) return [whole];
-  const others = columns.map((_, i) => i).filter((i) => !keys.includes(i));
-  const half = Math.ceil(others.length / 2);
-  return [others.slice(0, half), others.slice(half)].flatMap((part) => {
-    const picked = [...keys, ...part];
-    return wideTable(input, title, picked.map((i) => columns[i]!), rows.map((row) => picked.map((i) => row[i]!)), keys.map((_, i) => i));
-  });
-}
+const bySection = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -15,7 +15,7 @@ import { tableBlocks } from './table-blocks.ts';
 /** Share of a page's height that a fence's own height may take. */
 const TALL = 0.34;
 
-/** The largest scale at which the fence is not too tall, and a larger one where its marks would not fit side by side. */
+/** The largest scale at which the fence is not too tall: a larger one where its marks would crowd, a smaller one where the page is low. */
 function scaleFor(page: Page, panel: FenceParts): Scale {
   const list = scalesOf(page.block.units);
   const { height } = panel.fence.brief;
@@ -24,18 +24,19 @@ function scaleFor(page: Page, panel: FenceParts): Scale {
   const needed = marksWidth(panel, (text) => bandWidth(page.kit, text)) / Math.max(1, last - first);
   const fits = list.filter(({ scale }) => scale <= 1 / 8 && height * scale <= page.room.height * TALL);
   const wanted = fits[0] ?? list[list.length - 1]!;
-  if (wanted.scale >= needed) return wanted;
   const larger = list.filter(({ scale }) => scale >= needed && height * scale <= page.room.height * 0.6);
-  return larger[larger.length - 1] ?? wanted;
+  const chosen = wanted.scale >= needed ? wanted : (larger[larger.length - 1] ?? wanted);
+  const low = (scale: Scale): boolean => stretchesOf(page, panel, scale).every((stretch) => elevationBlock(page, stretch, scale).height <= page.room.height);
+  return list.slice(list.indexOf(chosen)).find(low) ?? chosen;
 }
 
-/** The fence cut at posts into stretches that fit the page side by side with their heights. */
+/** The fence cut at posts into stretches that fit the page side by side with their heights, their marks above them. */
 function stretchesOf(page: Page, panel: FenceParts, scale: Scale): Stretch[] {
   const room = page.room.width - 22 * page.kit.h;
   const bays = panel.posts.length - 1;
   const whole = panel.x(panel.posts[bays]!.u) - panel.x(panel.posts[0]!.u);
-  const bay = (whole / bays) * scale.scale;
-  const most = Math.max(1, Math.floor(room / bay));
+  const marks = marksWidth(panel, (text) => bandWidth(page.kit, text));
+  const most = Math.max(1, Math.floor(Math.min(room / ((whole / bays) * scale.scale), (0.8 * page.room.width) / (marks / bays))));
   const count = Math.ceil(bays / most);
   return Array.from({ length: count }, (_, i) => ({
     panel,
@@ -44,8 +45,7 @@ function stretchesOf(page: Page, panel: FenceParts, scale: Scale): Stretch[] {
   }));
 }
 
-function blocksOf(page: Page, input: DrawInput, stretch: Stretch): Block[][] {
-  const scale = scaleFor(page, stretch.panel);
+function blocksOf(page: Page, input: DrawInput, stretch: Stretch, scale: Scale): Block[][] {
   const elevation = elevationBlock(page, stretch, scale);
   const { fence } = stretch.panel;
   const table = pieceTable(input.brief.units, piecesIn(stretch), fence.brief.rail, input.brief.shop.gaugeChord);
@@ -61,12 +61,10 @@ function blocksOf(page: Page, input: DrawInput, stretch: Stretch): Block[][] {
 
 export function panelDrawings(input: DrawInput): Drawing[] {
   const page = pageOf(input);
-  const lists = fenceParts(input.layout, input.parts).flatMap((panel) =>
-    stretchesOf(page, panel, scaleFor(page, panel)).flatMap((stretch) => {
-      const [head, ...rest] = blocksOf(page, input, stretch);
-      return [[...head!, ...rest.flat()]];
-    }),
-  );
+  const lists = fenceParts(input.layout, input.parts).flatMap((panel) => {
+    const scale = scaleFor(page, panel);
+    return stretchesOf(page, panel, scale).map((stretch) => blocksOf(page, input, stretch, scale).flat());
+  });
   return flowBlocks(page, lists).map((filled, i) => drawingOf(page, filled, '3', i, say('drawings.panel.title', { fences: filled.labels.join(', ') }), say('drawings.panel.file')));
 }
 

@@ -119,10 +119,11 @@ function pointsDrawing(input: DrawInput, page: Page, rows: readonly StakeRow[], 
     : { x: room.x, y: room.y, width: room.width, height: Math.max(room.height - tall - 0.2, 20 * kit.h) };
   const names = [...new Set(rows.map((row) => row.run ?? ''))];
   const runs = new Set(layout.runs.map((run) => run.name).filter((name) => names.includes(name)));
-  const bounds = boundsOf(rows);
+  const reach = Math.max(12, ...rows.map((row) => row.holeDiameter ?? 0));
+  const bounds = boundsOf(rows.flatMap((row) => [-reach, reach].map((by) => ({ x: row.x + by, y: row.y + by }))));
   const title = say('drawings.stake.points', { from: rows[0]!.point, to: rows[rows.length - 1]!.point });
   const margin = 8 * kit.h;
-  const scale = scaleToFit(block.units, Math.max(24, bounds.right - bounds.left), Math.max(24, bounds.high - bounds.low), {
+  const scale = scaleToFit(block.units, Math.max(120, bounds.right - bounds.left), Math.max(120, bounds.high - bounds.low), {
     width: box.width - 2 * margin, height: box.height - 2 * margin - 3 * kit.pitch,
   });
   const foot = footHeight(kit, { title, scaleText: scale.text }, block, box.width);
@@ -135,7 +136,7 @@ function pointsDrawing(input: DrawInput, page: Page, rows: readonly StakeRow[], 
     shapes: [
       ...rows.map(holeShape),
       ...rows.flatMap((row) => cross({ x: row.x, y: row.y }, (row.holeDiameter ?? 6) / 3)),
-      ...clipped(faceShapes(layout, runs, PENS.thin), { left: bounds.left - 12, right: bounds.right + 12, low: bounds.low - 12, high: bounds.high + 12 }),
+      ...clipped(faceShapes(layout, runs, PENS.thin), bounds),
     ],
     dimensions: [], runnings: [], bands: [],
     callouts: rows.map((row): CalloutSpec => ({

@@ -1,4 +1,7 @@
-/** A table of any length as blocks that each fit a page. */
+/**
+ * A table of any length and width as blocks that each fit a page. One too wide wraps its last column where that leaves it room, else
+ * it goes on two tables, its first column on both.
+ */
 import { sheetPoint } from '../base/points.ts';
 import { columnWidths, rowsIn, tableHeight, wrapLastColumn } from '../drafting/table.ts';
 import { type Column } from '../drafting/model.ts';
@@ -14,16 +17,43 @@ export function tableBlocks(
   options: { readonly height?: number; readonly follows?: boolean } = {},
 ): Block[] {
   const { kit, room } = page;
-  const natural = columnWidths(kit, columns, rows).reduce((sum, w) => sum + w, 0);
-  const wrapped = natural > room.width ? wrapLastColumn(kit, columns, rows, room.width) : rows;
-  const widths = columnWidths(kit, columns, wrapped);
+  const natural = columnWidths(kit, columns, rows);
+  const whole = sum(natural);
+  if (whole <= room.width) return cut(page, label, title, columns, rows, options);
+  const last = natural[natural.length - 1]!;
+  if (columns.length <= 2 || whole - last + LAST * kit.h <= room.width) {
+    return cut(page, label, title, columns, wrapLastColumn(kit, columns, rows, room.width - 0.01), options);
+  }
+  const half = Math.ceil((columns.length - 1) / 2);
+  return [range(1, 1 + half), range(1 + half, columns.length)].flatMap((part) => {
+    const picked = [0, ...part];
+    return tableBlocks(page, label, title, picked.map((i) => columns[i]!), rows.map((row) => picked.map((i) => row[i] ?? '')), options);
+  });
+}
+
+/** Letter heights that a last column needs to be worth wrapping. */
+const LAST = 24;
+
+const sum = (list: readonly number[]): number => list.reduce((total, w) => total + w, 0);
+const range = (from: number, to: number): number[] => Array.from({ length: to - from }, (_, i) => from + i);
+
+function cut(
+  page: Page,
+  label: string,
+  title: string,
+  columns: readonly Column[],
+  rows: readonly (readonly string[])[],
+  options: { readonly height?: number; readonly follows?: boolean },
+): Block[] {
+  const { kit, room } = page;
+  const widths = columnWidths(kit, columns, rows);
   const most = rowsIn(kit, options.height ?? room.height);
   const blocks: Block[] = [];
-  for (let from = 0; from < Math.max(1, wrapped.length); from += most) {
-    const part = wrapped.slice(from, from + most);
+  for (let from = 0; from < Math.max(1, rows.length); from += most) {
+    const part = rows.slice(from, from + most);
     const height = tableHeight(kit, part.length);
     blocks.push({
-      width: widths.reduce((sum, w) => sum + w, 0),
+      width: sum(widths),
       height,
       label,
       follows: options.follows === true,
