@@ -4,7 +4,7 @@ import { parseJson } from './json/parse-json.ts';
 import { type JsonObject } from './json/types.ts';
 import { missingFaults } from './missing-faults.ts';
 import { pathText, toFault, type PathFault } from './path-fault.ts';
-import { prune } from './prune.ts';
+import { countFields, prune } from './prune.ts';
 import { resolveBrief } from './resolve/brief.ts';
 import { createFiller } from './resolve/filler.ts';
 import { issueFaults } from './schema/issue-faults.ts';
@@ -26,19 +26,30 @@ function refused(faults: readonly PathFault[]): ReadBrief {
   return { ok: false, faults: [...first.values()].map(toFault) };
 }
 
-/** What the schema finds in a project, and the project as far as it can be read. Null where nothing of it can. */
-function readFields(value: JsonObject, before: readonly PathFault[]): { readonly faults: readonly PathFault[]; readonly file: ProjectFile | null } {
-  const first = project.safeParse(value);
-  const found = first.success ? [] : first.error.issues.flatMap((issue) => issueFaults(issue, value));
-  const faults = [...before, ...found, ...missingFaults(value)];
-  if (first.success) return { faults, file: first.data };
-  const second = project.safeParse(prune(value, found.map(({ path }) => path)));
-  return { faults, file: second.success ? second.data : null };
+/** What is left of a project when everything faulty is taken out, and with it what cannot do without. */
+function readRest(value: JsonObject, found: readonly PathFault[]): ProjectFile {
+  let rest = value;
+  let faults = found;
+  for (;;) {
+    const smaller = prune(rest, faults.map(({ path }) => path));
+    const read = project.safeParse(smaller);
+    if (read.success) return read.data;
+    faults = read.error.issues.flatMap((issue) => issueFaults(issue, smaller));
+    // Each round takes a field away; one that takes none would never end.
+    if (countFields(smaller) >= countFields(rest)) throw new Error(`nothing to take out at ${faults.map(({ path }) => pathText(path)).join(', ')}`);
+    rest = smaller;
+  }
+}
+
+/** What the schema finds in a project, and the project as far as it can be read. */
+function readFields(value: JsonObject, before: readonly PathFault[]): { readonly faults: readonly PathFault[]; readonly file: ProjectFile } {
+  const read = project.safeParse(value);
+  const found = read.success ? [] : read.error.issues.flatMap((issue) => issueFaults(issue, value));
+  return { faults: [...before, ...found, ...missingFaults(value)], file: read.success ? read.data : readRest(value, found) };
 }
 
 function readProject(value: JsonObject, before: readonly PathFault[]): ReadBrief {
   const { faults, file } = readFields(value, before);
-  if (file === null) return refused(faults);
   const judged: Judged = createJudged(value, file, faults);
   const looked = judge(judged);
   if (judged.faults.length > 0) return refused(judged.faults);

@@ -96,6 +96,7 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
   noteFenceDefaults(fences, filler);
   noteSubjectDefaults(file, filler);
   const built = builtDrafts(fences).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);
+  if (file.marks === undefined) filler.note('marks', say('term.none'));
   if (file.units === undefined) filler.note('units', filler.units);
   return {
     title: told(file.title, 'title'),

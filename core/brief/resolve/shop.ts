@@ -30,6 +30,9 @@ export function resolveShop(file: ProjectFile, tables: ShopTables, used: readonl
   const shop = file.shop ?? {};
   const { kerf, weldGap, grip, springback, gaugeChord, plateKerf, coating } = DEFAULTS.shop;
   const stock = bySectionName(tables.stock.map(({ section, value }) => ({ section, value: [...new Set(value)].sort((a, b) => a - b) })), used);
+  for (const table of ['roll', 'prices'] as const) {
+    if (shop[table] === undefined) filler.note(`shop.${table}`, say('term.none'));
+  }
   for (const name of new Set(used.map((section) => section.name))) {
     if (!(name in stock)) filler.note(pathText(['shop', 'stock', name]), printLength(inches(DEFAULTS.stockLength), filler.units));
   }

@@ -7,9 +7,12 @@ import { pathText, type Path } from '../path-fault.ts';
 import { railRows } from '../rail-rows.ts';
 import { type FenceDraft, type Said } from '../resolve/fence-draft.ts';
 
+/** The crowd pen's group stands around all others, a place's around its sides. */
+const depth = (scope: Path): number => (scope[1] === 'crowdPen' ? 0 : scope.length);
+
 /** The innermost of the groups that say something. */
 const nearest = (...said: readonly Said<unknown>[]): Path =>
-  said.reduce<Path>((scope, entry) => (entry.scope.length > scope.length ? entry.scope : scope), ['fences', 'crowdPen']);
+  said.reduce<Path>((scope, entry) => (depth(entry.scope) > depth(scope) ? entry.scope : scope), ['fences', 'crowdPen']);
 
 export function holdFence(judged: Judged, draft: FenceDraft): void {
   const units = judged.file.units ?? 'in';

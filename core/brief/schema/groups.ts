@@ -13,7 +13,7 @@ export function fields<S extends z.ZodRawShape>(shape: S) {
 /** A list of so many entries. Too many or few is told beside what is wrong in the entries. */
 export function list<T extends z.ZodType>(entry: T, range: Range) {
   return z.array(entry).refine((entries) => entries.length >= range.least && entries.length <= range.greatest, {
-    when: () => true,
+    when: ({ value }) => Array.isArray(value),
     params: { code: 'fault.count', words: { allowed: allowedRange(range) } },
   });
 }
