@@ -51,7 +51,7 @@ function fitted(input: DrawInput, detail: Detail, index: number): Drawing {
 }
 
 /** A detail in its box at the largest scale that leaves `margins` letter heights of paper round it. */
-function detailView(page: Page, detail: Detail, box: Rect, margins: number): View {
+export function detailView(page: Page, detail: Detail, box: Rect, margins: number): View {
   const { kit, block } = page;
   const { bounds } = detail;
   const margin = Math.min(margins * kit.h, box.height / 3.2, box.width / 3.2);

@@ -29,7 +29,7 @@ export function bendDrawings(input: DrawInput): Drawing[] {
   ]);
   if (cells.length === 0) cells.push([say('drawings.bend.none'), ...columns.slice(1).map(() => '')]);
   const title = say('drawings.bend.title');
-  return flowBlocks(page, [tableBlocks(page, title, title, columns, cells)]).map((filled, i) => drawingOf(page, filled, '5', i, title, say('drawings.bend.file')));
+  return flowBlocks(page, [tableBlocks(page, title, title, columns, cells)]).map((filled, i) => drawingOf(page, filled, '6', i, title, say('drawings.bend.file')));
 }
 
 /** Every row of the piece list, in the order of the walk. */
@@ -53,7 +53,7 @@ export function pieceDrawings(input: DrawInput): Drawing[] {
     say('drawings.list.pounds', { weight: (Math.round(row.weight * 10) / 10).toFixed(1) }), [...places].join(', '),
   ]);
   const title = say('drawings.list.title');
-  return flowBlocks(page, [tableBlocks(page, title, title, columns, rows)]).map((filled, i) => drawingOf(page, filled, '6', i, title, say('drawings.list.file')));
+  return flowBlocks(page, [tableBlocks(page, title, title, columns, rows)]).map((filled, i) => drawingOf(page, filled, '7', i, title, say('drawings.list.file')));
 }
 
 const bySection = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -7,6 +7,7 @@ import { junctionDrawings } from './junction.ts';
 import { bendDrawings, pieceDrawings } from './lists.ts';
 import { panelDrawings } from './panels.ts';
 import { planDrawings } from './plan.ts';
+import { sectionDrawings } from './sections.ts';
 import { stakeoutDrawings } from './stakeout.ts';
 
 /** Every drawing of a design as plain data, in the order of the set. */
@@ -16,6 +17,7 @@ export function drawings(input: DrawInput): Drawing[] {
     ...stakeoutDrawings(input),
     ...panelDrawings(input),
     ...junctionDrawings(input),
+    ...sectionDrawings(input),
     ...bendDrawings(input),
     ...pieceDrawings(input),
   ];
