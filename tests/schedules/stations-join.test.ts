@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { degrees, inches } from '../../core/base/quantity.ts';
+import { degrees, inches, radians } from '../../core/base/quantity.ts';
 import { layOut } from '../../core/layout/index.ts';
 import { stations, type Stations } from '../../core/schedules/index.ts';
 import { arc, makeBrief, straight } from '../support/brief-builder.ts';
@@ -16,6 +16,14 @@ describe('the stations, run to run', () => {
       expect(runNamed(path, 'chute-2').headingStartDeg).toBe(180);
       expect(runNamed(path, 'chute-5').headingEndDeg).toBe(180);
     }
+  });
+
+  it('writes a heading that rounding alone keeps from due west as 180, from either side', () => {
+    const brief = makeBrief();
+    const layout = laidOut(brief);
+    const west = radians(-Math.PI + 1e-13);
+    const runs = layout.runs.map((run) => ({ ...run, headings: [west, radians(-Math.PI)] as const }));
+    for (const run of stations(brief, { ...layout, runs }).runs) expect([run.headingStartDeg, run.headingEndDeg]).toEqual([180, 180]);
   });
 
   it('joins run to run: stations, ends and headings, over random briefs', () => {
