@@ -1,0 +1,1 @@
+export { makePdf } from './pdfkit-file.ts';
