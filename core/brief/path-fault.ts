@@ -1,4 +1,5 @@
 import { type StringKey } from '../text/index.ts';
+import { showValue } from './json/show-value.ts';
 import { type Fault } from './types.ts';
 
 /** Where in the file: field names and list positions from the top. */
@@ -17,7 +18,7 @@ const LONGEST_NAME = 60;
 function step(part: string | number): string {
   if (typeof part === 'number') return `[${String(part)}]`;
   if (/^[A-Za-z_][A-Za-z0-9_]*$/.test(part) && part.length <= LONGEST_NAME) return `.${part}`;
-  return `[${JSON.stringify(part.length > LONGEST_NAME ? `${part.slice(0, LONGEST_NAME)}…` : part)}]`;
+  return `[${showValue(part)}]`;
 }
 
 /** A path as a person reads it: `chute.runs[2].angle`, `shop.stock["pipe 2 sch 40"][0]`; empty for the file itself. */

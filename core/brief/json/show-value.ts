@@ -9,5 +9,7 @@ export function showValue(value: unknown): string {
   const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? 'undefined');
   // Escapes what JSON leaves as it stands, so that no control character reaches a terminal.
   const safe = text.replace(/[\u007f-\u009f\u2028\u2029]/g, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
-  return safe.length > LONGEST ? `${safe.slice(0, LONGEST)}…` : safe;
+  // By characters, so that no pair is cut in half.
+  const characters = [...safe.slice(0, 2 * LONGEST + 2)];
+  return characters.length > LONGEST ? `${characters.slice(0, LONGEST).join('')}…` : safe;
 }
