@@ -55,7 +55,9 @@ export function elevationBlock(page: Page, stretch: Stretch, scale: Scale): Bloc
   const longest = Math.max(...places.map((x) => measureText(kit, printSize(kit, x - x0))));
   const title = titleOf(stretch);
   const marks = bandOf(stretch, x0, x1).labels.reduce((sum, label) => sum + bandWidth(kit, label.text), 0);
-  const width = Math.min(page.room.width, Math.max(side + (x1 - x0) * scale.scale + 4 * kit.h, 30 * kit.h, marks));
+  // A corner's rails and skin run on past its last post.
+  const end = Math.max(x1, ...[...within(panel, panel.rails, x0, x1), ...within(panel, panel.skins, x0, x1)].map((seen) => seen.to));
+  const width = Math.min(page.room.width, Math.max(side + Math.max((x1 - x0) * scale.scale + 4 * kit.h, (end - x0) * scale.scale + kit.h), 30 * kit.h, marks));
   const foot = footHeight(kit, { title, scaleText: scale.text }, page.block, width);
   // Heights that had to spread stand a little under the ground.
   const tall = fence.brief.height * scale.scale + kit.up;
