@@ -1,6 +1,7 @@
 /** The cover: what is in the set, its revisions, notes to the shop, cautions, and what this version does not draw or check. */
 import { sheetPoint } from '../base/points.ts';
 import { noteHeight } from '../drafting/table.ts';
+import { printSize } from '../drafting/kit.ts';
 import { type Drawing, type Note } from '../drafting/model.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { type Block, flowBlocks } from './flow.ts';
@@ -24,7 +25,7 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawin
   const { brief } = input;
   const left = LATER.filter(([subject]) => brief.later[subject] > 0).map(([, key]) => say(key));
   const notes: Block[] = [
-    noteBlock(page, say('drawings.cover.notes'), NOTES.map((key) => say(key, { gap: String(brief.shop.weldGap) }))),
+    noteBlock(page, say('drawings.cover.notes'), NOTES.map((key) => say(key, { gap: printSize(page.kit, brief.shop.weldGap) }))),
     noteBlock(page, say('drawings.cover.cautions'), CAUTIONS.map((key) => say(key))),
     noteBlock(page, say('drawings.cover.later'), [say('drawings.cover.gate'), ...left.map((what) => say('drawings.cover.notBuilt', { what }))]),
   ];

@@ -18,6 +18,31 @@ export interface Placed {
   readonly notes?: readonly Note[];
 }
 
+/** Blocks that stay one under the other, as one. */
+export function stacked(blocks: readonly Block[]): Block {
+  const width = Math.max(...blocks.map((block) => block.width));
+  const height = blocks.reduce((sum, block) => sum + BETWEEN + block.height, -BETWEEN);
+  return {
+    width,
+    height,
+    label: blocks[0]!.label,
+    place: (x, y) => {
+      let top = y + height;
+      const placed = blocks.map((block) => {
+        top -= block.height;
+        const here = block.place(x, top);
+        top -= BETWEEN;
+        return here;
+      });
+      return {
+        views: placed.flatMap((one) => one.views ?? []),
+        tables: placed.flatMap((one) => one.tables ?? []),
+        notes: placed.flatMap((one) => one.notes ?? []),
+      };
+    },
+  };
+}
+
 export interface Filled {
   readonly labels: readonly string[];
   readonly views: readonly View[];

@@ -5,7 +5,7 @@ import { type Drawing } from '../drafting/model.ts';
 import { say } from '../text/index.ts';
 import { arcBlock } from './arc-plan.ts';
 import { type Stretch, elevationBlock, marksWidth, piecesIn } from './elevation.ts';
-import { type Block, type Filled, flowBlocks } from './flow.ts';
+import { type Block, type Filled,  flowBlocks, stacked } from './flow.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { type FenceParts, fenceParts } from './panel-parts.ts';
 import { pieceTable } from './piece-table.ts';
@@ -52,7 +52,10 @@ function blocksOf(page: Page, input: DrawInput, stretch: Stretch, scale: Scale):
   const name = say('drawings.fence.name', { run: fence.run, side: fence.side });
   const left = page.room.height - elevation.height - 0.5;
   const tables = tableBlocks(page, name, say('drawings.panel.table', { fence: name }), table.columns, table.rows, { follows: true, height: Math.max(left, 12 * page.kit.pitch) });
-  if (fence.faceRadius === null) return [[elevation, ...tables]];
+  if (fence.faceRadius === null) {
+    const together = stacked([elevation, ...tables]);
+    return together.height <= page.room.height ? [[together]] : [[elevation, ...tables]];
+  }
   const beside = page.room.width - (tables[0]?.width ?? 0) - 0.3;
   const width = beside >= 50 * page.kit.h ? beside : page.room.width;
   const arc = arcBlock(input, page, stretch, scale, { width, height: Math.max(left, 32 * page.kit.h) });
@@ -61,11 +64,25 @@ function blocksOf(page: Page, input: DrawInput, stretch: Stretch, scale: Scale):
 
 export function panelDrawings(input: DrawInput): Drawing[] {
   const page = pageOf(input);
-  const lists = fenceParts(input.layout, input.parts).flatMap((panel) => {
+  const groups = fenceParts(input.layout, input.parts).flatMap((panel) => {
     const scale = scaleFor(page, panel);
     return stretchesOf(page, panel, scale).map((stretch) => blocksOf(page, input, stretch, scale).flat());
   });
+  const lists = joined(groups);
   return flowBlocks(page, lists).map((filled, i) => drawingOf(page, filled, '3', i, say('drawings.panel.title', { fences: filled.labels.join(', ') }), say('drawings.panel.file')));
+}
+
+/** Short panels share a row: single blocks that follow each other go in one list. */
+function joined(groups: readonly (readonly Block[])[]): Block[][] {
+  const lists: Block[][] = [];
+  let open = false;
+  for (const group of groups) {
+    const single = group.length === 1;
+    if (single && open) lists[lists.length - 1]!.push(group[0]!);
+    else lists.push([...group]);
+    open = single;
+  }
+  return lists;
 }
 
 /** A drawing of a series: number, file name, scale of its first view. */

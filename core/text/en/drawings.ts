@@ -154,7 +154,7 @@ export const drawings = {
   'drawings.cover.drawing': 'Title',
   'drawings.note.faces': 'Radii, widths and run lengths are to the face, the cattle side of a fence. Sheet, rail and post build up outward from it.',
   'drawings.note.marks': 'Paint each piece mark on its steel. Alike pieces bear one mark.',
-  'drawings.note.lapped': 'Lapped rails join at post centers with a weld gap of {gap} in, half at each end.',
+  'drawings.note.lapped': 'Lapped rails join at post centers with a weld gap of {gap}, half at each end.',
   'drawings.note.rolled': 'Order length of a rolled rail holds the straight ends that the rolls grip; trim them after rolling.',
   'drawings.note.gauge': 'Lay the gauge chord on the hollow side of a rolled rail and measure the gauge rise at its middle before welding.',
   'drawings.note.measure': 'Do not measure from the paper. Where a figure is in doubt, ask before cutting.',
