@@ -1,10 +1,9 @@
 import { createPipeline, makePackage, type Design } from '../../core/package/index.ts';
 import { printFault } from '../../core/brief/index.ts';
 import { packageTools } from '../../electron/command/tools.ts';
+import { drawnBreaches, drawProject } from '../support/drawn.ts';
 import { mirrorProject } from '../support/mirror-project.ts';
 import { type ProjectJson } from '../support/random-brief.ts';
-import { setBreaches } from '../support/set-breaches.ts';
-import { sheetBreaches } from '../support/sheet-breaches.ts';
 
 /** What became of one project: refused with its faults, or drawn, with all that does not hold of it. */
 export type Checked = { readonly drawn: false; readonly faults: readonly string[] } | { readonly drawn: true; readonly breaches: readonly string[] };
@@ -32,11 +31,8 @@ export async function checkProject(project: ProjectJson, write: boolean): Promis
   const design = designed(project);
   if ('length' in design) return { drawn: false, faults: design };
   const pipeline = createPipeline(tools.font);
-  const sheets = pipeline.drawings(design);
-  // A person's own letters may be missing from the font: they are drawn as its empty box, and stay text in the file.
-  const own = new Set([...design.brief.title, ...design.brief.client]);
-  const foreign = (breach: string): boolean => /the font has no (.*)$/.exec(breach)?.[1]?.split(' ').every((char) => own.has(char)) === true;
-  const breaches = [...setBreaches(sheets, design.parts, tools.font).filter((breach) => !foreign(breach)), ...sheets.flatMap((sheet) => sheetBreaches(sheet, tools.font).map((breach) => `${sheet.file}: ${breach}`))];
+  const outcome = drawProject(JSON.stringify(project));
+  const breaches = outcome.drawn ? drawnBreaches(outcome.set) : [`refused when drawn: ${outcome.faults.join('; ')}`];
   if (pipeline.findings(design).length === 0) breaches.push('no findings');
   const other = designed(mirrorProject(project));
   if ('length' in other) breaches.push(`refused when mirrored: ${other.join('; ')}`);
