@@ -5,6 +5,7 @@ import { type Dimension, type Sheet, LINE_WEIGHT_MM, strokesOf } from '../../cor
 import { writeDxf } from '../../core/writers/index.ts';
 import { PYTHON, outside, run } from '../support/outside.ts';
 import { inFolder } from '../support/temporary.ts';
+import { dxfBreaches } from './dxf-structure.ts';
 import { font, inchSheet, sheets } from './fixtures.ts';
 import { type ReadBack, type Seen, byDxf, byDxfParser, expected, unitOf } from './seen.ts';
 
@@ -92,6 +93,14 @@ describe.skipIf(!outside('ezdxf'))('read by ezdxf', () => {
       expect(Math.abs(steel - want), `${item.measure} ${item.text}`).toBeLessThan(1e-6);
       expect(text === '').toBe(!item.chained);
     });
+  });
+});
+
+describe.skipIf(!outside('ezdxf'))('the walker of structure', () => {
+  test('finds in a sound file of ezdxf nothing but objects that ours have no use for', () => {
+    const breaches = dxfBreaches(run(PYTHON, [`${readers}make_ezdxf.py`]));
+    expect(breaches.map((breach) => breach.replace(/^line \d+: /, '').replace(/^[A-Z]+ (?=does)/, ''))).toEqual(Array(breaches.length).fill('does not belong in a drawing of ours'));
+    expect(breaches.join()).not.toMatch(/: (LINE|ARC|CIRCLE|SOLID|LWPOLYLINE|TEXT|DICTIONARY|LAYOUT) /);
   });
 });
 

@@ -5,7 +5,7 @@ import { type TextStroke } from '../../core/writers/baseline.ts';
 import { LAYERS, strokesOf } from '../../core/drafting/primitives.ts';
 import { writeSvg } from '../../core/writers/index.ts';
 import { CHROMIUM, outside } from '../support/outside.ts';
-import { font, inchSheet } from './fixtures.ts';
+import { font, inchSheet, sheets } from './fixtures.ts';
 
 interface Measured {
   readonly shown: string;
@@ -24,6 +24,7 @@ const plain = (text: string): boolean => [...text].every((char) => font.has(char
 describe.skipIf(!outside('chromium'))('an SVG in a browser', () => {
   let measured: Measured[];
   let family: string;
+  let faults: string[];
   beforeAll(async () => {
     const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox'] });
     try {
@@ -31,6 +32,7 @@ describe.skipIf(!outside('chromium'))('an SVG in a browser', () => {
       await page.setContent(`<!doctype html><body style="margin:0">${writeSvg(inchSheet, font).replace(/^<\?xml.*\n/, '')}`);
       await page.evaluate(async () => { await document.fonts.ready; });
       family = await page.evaluate(() => [...document.fonts].map((face) => `${face.family} ${face.status}`).join());
+      faults = await page.evaluate((files) => files.map((file) => new DOMParser().parseFromString(file, 'image/svg+xml').querySelector('parsererror')?.textContent ?? ''), sheets.map((sheet) => writeSvg(sheet, font)));
       measured = await page.evaluate(() => {
         const drawing = document.querySelector<SVGGElement>('#drawing');
         if (drawing === null) throw new Error('no drawing');
@@ -44,6 +46,10 @@ describe.skipIf(!outside('chromium'))('an SVG in a browser', () => {
     } finally {
       await browser.close();
     }
+  });
+
+  test('it is sound XML, whatever a person typed', () => {
+    expect(faults).toEqual(sheets.map(() => ''));
   });
 
   test('the embedded font is read', () => {

@@ -1,6 +1,5 @@
 /** How every entity opens: type, handle, owner, layer, and what of its pen differs from the layer's. */
-import { type LayerName } from '../../drafting/primitives.ts';
-import { type Pen } from '../../drafting/primitives.ts';
+import { type LayerName, type Pen } from '../../drafting/primitives.ts';
 import { type Handles } from './handles.ts';
 import { LAYER_LOOK, LINETYPE, lineweight } from './styles.ts';
 import { type Tags } from './tags.ts';

@@ -47,7 +47,7 @@ export const SHAPES: Readonly<Record<string, Shape>> = {
     markers: ['AcDbEntity', 'AcDbPolyline'], groups: { AcDbPolyline: [90, 70, 10, 20] }, points: at(10),
     wrong: (item) => (numberOf(item, 90) === valuesOf(item, 10).length && numberOf(item, 90) > 1 ? [] : ['vertices are not as many as it says']),
   },
-  TEXT: { markers: ['AcDbEntity', 'AcDbText', 'AcDbText'], groups: { AcDbText: [10, 20, 30, 40, 1, 7, 72, 11, 21, 31, 73] }, points: at(10, 11), wrong: textWrong },
+  TEXT: { markers: ['AcDbEntity', 'AcDbText', 'AcDbText'], groups: { AcDbText: [10, 20, 30, 40, 1, 72, 11, 21, 31] }, points: at(10, 11), wrong: textWrong },
   DIMENSION: { markers: [], groups: { AcDbDimension: [2, 10, 20, 30, 11, 21, 31, 70, 71, 3] }, points: at(11), wrong: none },
 };
 
@@ -55,9 +55,9 @@ function textWrong(item: Item, file: Dxf): string[] {
   const out: string[] = [];
   if (!(numberOf(item, 40) > 0)) out.push('height is not above zero');
   if ((valueOf(item, 1) ?? '').trim() === '') out.push('no text');
-  if (!namesIn(file, 'STYLE').has((valueOf(item, 7) ?? '').toUpperCase())) out.push('text style is not defined');
+  if (!namesIn(file, 'STYLE').has((valueOf(item, 7) ?? 'STANDARD').toUpperCase())) out.push('text style is not defined');
   const [dx, dy] = [numberOf(item, 11) - numberOf(item, 10), numberOf(item, 21) - numberOf(item, 20)];
-  if (numberOf(item, 72) !== 5 || numberOf(item, 73) !== 0) out.push('is not fitted on its baseline');
+  if (numberOf(item, 72) !== 5 || (valueOf(item, 73) ?? '0') !== '0') out.push('is not fitted on its baseline');
   else if (Math.hypot(dx, dy) === 0) out.push('is fitted between one point and itself');
   else if (Math.abs(Math.sin((numberOf(item, 50) * Math.PI) / 180 - Math.atan2(dy, dx))) > 1e-5) out.push('its rotation is not that of its baseline');
   return out;
