@@ -22,6 +22,8 @@ export function terminalIo(cwd: string): Io {
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => { stop.abort(new Error(signal)); });
   const watched = process.stderr.isTTY;
   let shown = false;
+  // Some terminals do not tell how wide they are.
+  const width = (): number => (process.stderr.columns > 0 ? process.stderr.columns : 80);
   return {
     cwd,
     disk: nodeDisk,
@@ -31,7 +33,7 @@ export function terminalIo(cwd: string): Io {
     progress: (line) => {
       if (!watched || (line === null && !shown)) return;
       // Back to the start of the line, and clear it to its end.
-      process.stderr.write(`\r\u001b[K${line === null ? '' : line.slice(0, Math.max(10, process.stderr.columns - 1))}`);
+      process.stderr.write(`\r\u001b[K${line === null ? '' : line.slice(0, width() - 1)}`);
       shown = line !== null;
     },
     pause: () => new Promise((done) => setImmediate(done)),
