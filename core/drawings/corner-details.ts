@@ -141,7 +141,7 @@ function wedge(angles: readonly number[], size: number, h: number): DimensionSpe
   return [
     {
       measure: 'angle', required: true, center: viewPoint(0, 0), from: radians(from), to: radians(from + size),
-      offsets: [16, 20, 12, 26, 32, 40].map((value) => value * h),
+      offsets: [16, 20, 12, 26, 8, 32, 6, 40, 50, 62, 4.5].map((value) => value * h),
     },
   ];
 }

@@ -123,11 +123,11 @@ function junctionPlan(input: DrawInput): Detail {
       ];
       if (m > 1e-6) {
         specs.push({ measure: 'linear', along: 'y', required: true, from: viewPoint(outerFoot.x, outerFoot.y), to: viewPoint(outerTop.x, outerTop.y), offsets: [5, 7, 9, 12].map(outward) });
-        specs.push({
-          measure: 'angle', required: true, center: viewPoint(0, 0), from: radians(Math.min(lean, Math.PI / 2)), to: radians(Math.max(lean, Math.PI / 2)),
-          offsets: [14, 18, 24, 10, 32].map((reach) => reach * h),
-        });
       }
+      specs.push({
+        measure: 'angle', required: true, center: viewPoint(0, 0), from: radians(Math.min(lean, Math.PI / 2)), to: radians(Math.max(lean, Math.PI / 2)),
+        offsets: [14, 18, 24, 10, 32, 7].map((reach) => reach * h),
+      });
       return specs;
     },
     callouts: posts.flatMap((post) => {
