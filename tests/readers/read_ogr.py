@@ -5,6 +5,7 @@ OGR puts the content of a dimension's block in the dimension's place. It bends a
 import json
 import subprocess
 import sys
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 
@@ -29,5 +30,6 @@ def read(path):
     return [feature(item) for item in json.loads(done.stdout)["features"]]
 
 
-folder = Path(sys.argv[1])
-print(json.dumps({path.name: read(path) for path in sorted(folder.glob("*.dxf"))}))
+paths = sorted(Path(sys.argv[1]).glob("*.dxf"))
+with ThreadPoolExecutor() as pool:
+    print(json.dumps(dict(zip((path.name for path in paths), pool.map(read, paths)))))
