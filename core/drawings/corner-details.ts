@@ -7,19 +7,10 @@ import { type CalloutSpec, type DimensionSpec, type Shape } from '../drafting/mo
 import { faceCurve, facePoint, type Fence, type Post } from '../layout/index.ts';
 import { type Piece } from '../parts/index.ts';
 import { say } from '../text/index.ts';
-import { type Bounds, boundsOf, turnPlan } from './bounds.ts';
+import { boundsOf, turnPlan } from './bounds.ts';
+import { type Detail } from './detail.ts';
 import { type DrawInput } from './input.ts';
 import { postPieces } from './site-view.ts';
-
-/** What a detail shows, before it has a place on the paper. */
-export interface Detail {
-  readonly id: string;
-  readonly title: string;
-  readonly bounds: Bounds;
-  readonly shapes: readonly Shape[];
-  readonly dimensions: (h: number) => readonly DimensionSpec[];
-  readonly callouts: readonly CalloutSpec[];
-}
 
 const PLAN = turnPlan({ x: 0, y: 0 }, 0);
 const at = (p: Vec): ReturnType<typeof viewPoint> => viewPoint(p.x, p.y);

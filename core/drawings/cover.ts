@@ -6,7 +6,7 @@ import { type Drawing, type Note } from '../drafting/model.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { type Block, flowBlocks } from './flow.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
-import { drawingOf } from './panels.ts';
+import { drawingOf } from './drawing-of.ts';
 import { tableBlocks } from './table-blocks.ts';
 
 const NOTES: readonly StringKey[] = [

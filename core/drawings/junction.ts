@@ -1,20 +1,18 @@
 /** The junction in plan with its sizes, and its two corners enlarged. */
 import { curvePoint } from '../base/curve.ts';
 import { radians } from '../base/quantity.ts';
-import { sheetPoint, viewPoint } from '../base/points.ts';
-import { type Rect } from '../drafting/boxes.ts';
+import { viewPoint } from '../base/points.ts';
 import { draft } from '../drafting/draft.ts';
 import { PENS } from '../drafting/kit.ts';
-import { type DimensionSpec, type Drawing, type Shape, type View } from '../drafting/model.ts';
+import { type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
 import { largerPaper, paperNamed } from '../drafting/paper.ts';
-import { footHeight } from '../drafting/view.ts';
 import { faceCurve } from '../layout/index.ts';
 import { say } from '../text/index.ts';
 import { boundsOf, turnPlan } from './bounds.ts';
-import { type Detail, mouthDetail, pivotDetail } from './corner-details.ts';
-import { type DrawInput, type Page, pageOf } from './input.ts';
-import { drawingOf } from './panels.ts';
-import { scaleToFit } from './scales.ts';
+import { mouthDetail, pivotDetail } from './corner-details.ts';
+import { type Detail, detailView } from './detail.ts';
+import { type DrawInput, pageOf } from './input.ts';
+import { drawingOf } from './drawing-of.ts';
 import { postPieces, postShape } from './site-view.ts';
 
 const PLAN = turnPlan({ x: 0, y: 0 }, 0);
@@ -48,33 +46,6 @@ function fitted(input: DrawInput, detail: Detail, index: number): Drawing {
     }
     paper = larger;
   }
-}
-
-/** A detail in its box at the largest scale that leaves `margins` letter heights of paper round it. */
-export function detailView(page: Page, detail: Detail, box: Rect, margins: number): View {
-  const { kit, block } = page;
-  const { bounds } = detail;
-  const margin = Math.min(margins * kit.h, box.height / 3.2, box.width / 3.2);
-  const scale = scaleToFit(block.units, bounds.right - bounds.left, bounds.high - bounds.low, {
-    width: box.width - 2.6 * margin, height: box.height - 2 * margin - 2 * kit.pitch,
-  });
-  const foot = footHeight(kit, { title: detail.title, scaleText: scale.text }, block, box.width);
-  return {
-    id: detail.id,
-    title: detail.title,
-    scale: scale.scale,
-    scaleText: scale.text,
-    at: sheetPoint(
-      box.x + box.width / 2 - ((bounds.left + bounds.right) / 2) * scale.scale,
-      box.y + foot + (box.height - foot) / 2 - ((bounds.low + bounds.high) / 2) * scale.scale,
-    ),
-    box,
-    shapes: detail.shapes,
-    dimensions: detail.dimensions(kit.h),
-    runnings: [],
-    bands: [],
-    callouts: detail.callouts,
-  };
 }
 
 /** From the pivot post to the mouth: funnel, outer face, posts. */

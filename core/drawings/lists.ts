@@ -6,7 +6,7 @@ import { say, type StringKey } from '../text/index.ts';
 import { printAngle } from '../units/index.ts';
 import { flowBlocks } from './flow.ts';
 import { type DrawInput, pageOf } from './input.ts';
-import { drawingOf } from './panels.ts';
+import { drawingOf } from './drawing-of.ts';
 import { tableBlocks } from './table-blocks.ts';
 
 const start = (key: StringKey): Column => ({ title: say(key), align: 'start' });

@@ -1,11 +1,11 @@
 /** Panels of every fenced run: rolled out flat, the arc in plan under it, and a table of its pieces. */
 import { bandWidth } from '../drafting/band.ts';
-import { fitTitle } from '../drafting/frame.ts';
 import { type Drawing } from '../drafting/model.ts';
 import { say } from '../text/index.ts';
 import { arcBlock } from './arc-plan.ts';
 import { type Stretch, elevationBlock, marksWidth, piecesIn } from './elevation.ts';
-import { type Block, type Filled,  flowBlocks, stacked } from './flow.ts';
+import { type Block,  flowBlocks, stacked } from './flow.ts';
+import { drawingOf } from './drawing-of.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { type FenceParts, fenceParts } from './panel-parts.ts';
 import { pieceTable } from './piece-table.ts';
@@ -83,22 +83,4 @@ function joined(groups: readonly (readonly Block[])[]): Block[][] {
     open = single;
   }
   return lists;
-}
-
-/** A drawing of a series: number, file name, scale of its first view. */
-export function drawingOf(page: Page, filled: Omit<Filled, 'labels'>, series: string, index: number, title: string, file: string): Drawing {
-  const number = `${series}${String(index + 1).padStart(2, '0')}`;
-  const first = filled.views[0];
-  const scales = new Set(filled.views.map((view) => view.scaleText));
-  return {
-    number,
-    title: fitTitle(page.kit, page.paper, title),
-    file: `${number} ${file}`,
-    paper: page.paper,
-    scale: first?.scale ?? 1,
-    scaleText: first === undefined ? say('drawings.scale.none') : scales.size > 1 ? say('drawings.scale.asShown') : first.scaleText,
-    views: filled.views,
-    tables: filled.tables,
-    notes: filled.notes,
-  };
 }

@@ -14,7 +14,7 @@ import { printAngle } from '../units/index.ts';
 import { boundsOf } from './bounds.ts';
 import { flowBlocks } from './flow.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
-import { drawingOf } from './panels.ts';
+import { drawingOf } from './drawing-of.ts';
 import { type Scale, scaleToFit } from './scales.ts';
 import { faceShapes, postPieces, postShape, siteExtremes, walkShapes } from './site-view.ts';
 import { tableBlocks } from './table-blocks.ts';

@@ -8,10 +8,9 @@ import { type Pen } from '../drafting/primitives.ts';
 import { type Fence } from '../layout/index.ts';
 import { say } from '../text/index.ts';
 import { boundsOf } from './bounds.ts';
-import { type Detail } from './corner-details.ts';
 import { type DrawInput, pageOf } from './input.ts';
-import { detailView } from './junction.ts';
-import { drawingOf } from './panels.ts';
+import { type Detail, detailView } from './detail.ts';
+import { drawingOf } from './drawing-of.ts';
 
 /** One drawing for each different build. */
 export function sectionDrawings(input: DrawInput): Drawing[] {

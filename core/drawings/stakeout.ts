@@ -11,7 +11,7 @@ import { stakeoutRows, type StakeRow } from '../schedules/index.ts';
 import { say } from '../text/index.ts';
 import { boundsOf } from './bounds.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
-import { drawingOf } from './panels.ts';
+import { drawingOf } from './drawing-of.ts';
 import { scaleToFit } from './scales.ts';
 import { faceShapes, siteExtremes } from './site-view.ts';
 
