@@ -49,7 +49,7 @@ export function pieceDrawings(input: DrawInput): Drawing[] {
     end('drawings.list.short'), end('drawings.list.weight'), start('drawings.list.where'),
   ];
   const rows = [...byMark.values()].map(({ quantity, places, row }) => [
-    row.mark, say(`drawings.kind.${row.kind}` as StringKey), String(quantity), row.section, size(row.length), size(row.lengthShort),
+    row.mark, say(`drawings.kind.${row.kind}` as StringKey), String(quantity), row.section, row.flatHeight === null ? size(row.length) : `${size(row.length)} x ${size(row.flatHeight)}`, size(row.lengthShort),
     say('drawings.list.pounds', { weight: (Math.round(row.weight * 10) / 10).toFixed(1) }), [...places].join(', '),
   ]);
   const title = say('drawings.list.title');
