@@ -1,0 +1,77 @@
+/** The project that is open: its states, its file, and whether it is saved. */
+import { type Json, type JsonObject } from '../../core/brief/json/types.ts';
+import { type FileId } from '../../electron/bridge/desk.ts';
+import { advance, beginHistory, type History, present, redo, settle, undo } from './history.ts';
+import { withValue } from './json-path.ts';
+import { createStore, type Store } from './store.ts';
+
+export interface Session {
+  readonly history: History;
+  /** null: never saved. */
+  readonly file: FileId | null;
+  /** The file's name, or what one would be called. */
+  readonly name: string;
+  /** The state that the file holds; null: none. */
+  readonly saved: JsonObject | null;
+  /** Grows with every project that is opened, so that what belongs to the one before it is let go. */
+  readonly opened: number;
+}
+
+export interface Change {
+  readonly label: string;
+  readonly gesture?: string;
+}
+
+export interface SessionStore extends Store<Session | null> {
+  open(project: JsonObject, file: FileId | null, name: string, saved: JsonObject | null): void;
+  /** The next state of the project. */
+  change(project: JsonObject, change: Change): void;
+  /** A field's next value; undefined leaves it to its default. */
+  setField(path: string, value: Json | undefined, change: Change): void;
+  /** Ends a gesture. */
+  settle(): void;
+  undo(): void;
+  redo(): void;
+  /** The present state stands in this file now. */
+  markSaved(project: JsonObject, file: FileId, name: string): void;
+}
+
+export function createSession(): SessionStore {
+  const store = createStore<Session | null>(null);
+  let opened = 0;
+  const update = (next: (session: Session) => Session): void => {
+    const session = store.get();
+    if (session !== null) store.set(next(session));
+  };
+  const move = (next: (history: History) => History): void => {
+    update((session) => {
+      const history = next(session.history);
+      return history === session.history ? session : { ...session, history };
+    });
+  };
+  const change = (project: JsonObject, { label, gesture }: Change): void => {
+    move((history) => advance(history, { project, label, gesture: gesture ?? null }));
+  };
+  return {
+    ...store,
+    open: (project, file, name, saved) => {
+      opened += 1;
+      store.set({ history: beginHistory(project), file, name, saved, opened });
+    },
+    change,
+    setField: (path, value, how) => {
+      const session = store.get();
+      if (session !== null) change(withValue(present(session.history), path, value), how);
+    },
+    settle: () => { move(settle); },
+    undo: () => { move(undo); },
+    redo: () => { move(redo); },
+    markSaved: (project, file, name) => { update((session) => ({ ...session, saved: project, file, name })); },
+  };
+}
+
+/** Whether the project holds work that its file does not. */
+export const isUnsaved = (session: Session): boolean => session.saved !== present(session.history);
+
+/** A project as its file holds it. */
+export const projectText = (project: JsonObject): string => `${JSON.stringify(project, null, 2)}\n`;

@@ -1,0 +1,87 @@
+/** What the page and its worker say to each other. Plain data, each answer bearing the turn of what it answers. */
+import { type BoardOptions, type BoardPicture, type Handle } from '../../core/board/types.ts';
+import { type DefaultUsed } from '../../core/brief/index.ts';
+import { type Finding } from '../../core/checks/index.ts';
+import { type Sheet } from '../../core/drafting/primitives.ts';
+import { type PackageKind } from '../../core/package/index.ts';
+import { type Stations } from '../../core/schedules/index.ts';
+
+export type Units = 'in' | 'mm';
+
+export interface ShownFault {
+  readonly path: string;
+  /** What is wrong, what is allowed. */
+  readonly words: string;
+}
+
+/** What a design is, as far as a screen follows a moving hand. */
+export interface Laid {
+  readonly units: Units;
+  readonly stations: Stations;
+  readonly findings: readonly Finding[];
+  readonly handles: readonly Handle[];
+  readonly picture: BoardPicture | null;
+}
+
+export interface LaidAnswer {
+  readonly faults: readonly ShownFault[];
+  readonly defaults: readonly DefaultUsed[];
+  /** null: the project could not be laid out, and `faults` say why. */
+  readonly laid: Laid | null;
+}
+
+/** A drawing in the list of the set. */
+export interface SheetTitle {
+  readonly number: string;
+  readonly title: string;
+  readonly paper: string;
+  /** Marks of the pieces that it shows, in the order of the list of pieces. */
+  readonly marks: readonly string[];
+}
+
+export interface TableColumn {
+  readonly name: string;
+  /** Figures stand at the right of their column. */
+  readonly figure: boolean;
+}
+
+/** A schedule as its file holds it: the same columns, the same figures. */
+export interface Table {
+  readonly id: string;
+  readonly title: string;
+  readonly columns: readonly TableColumn[];
+  readonly rows: readonly (readonly string[])[];
+  /** Column of the piece mark, where it has one. */
+  readonly markColumn: number | null;
+}
+
+/** Questions and their answers. `lay` sets the project that the others are about. */
+export interface Questions {
+  readonly lay: { readonly ask: { readonly text: string; readonly board: BoardOptions | null }; readonly answer: LaidAnswer };
+  readonly sheets: { readonly ask: null; readonly answer: readonly SheetTitle[] };
+  readonly sheet: { readonly ask: { readonly index: number }; readonly answer: { readonly sheet: Sheet; readonly marks: Readonly<Record<string, string>> } };
+  readonly tables: { readonly ask: null; readonly answer: readonly Table[] };
+}
+
+export type Question = keyof Questions;
+
+export type AskMessage = { readonly [Q in Question]: { readonly turn: number; readonly kind: Q; readonly ask: Questions[Q]['ask'] } }[Question];
+
+export type AnswerMessage =
+  | { readonly turn: number; readonly ok: true; readonly answer: Questions[Question]['answer'] }
+  /** A mistake in the program. */
+  | { readonly turn: number; readonly ok: false; readonly message: string };
+
+/** What a worker that makes a package is told, and what it tells. */
+export interface PackageAsk {
+  readonly kind: 'package';
+  readonly text: string;
+  readonly units: Units | null;
+  readonly only: readonly PackageKind[] | null;
+}
+
+export type PackageTold =
+  | { readonly kind: 'faults'; readonly faults: readonly ShownFault[] }
+  | { readonly kind: 'made'; readonly path: string; readonly bytes: Uint8Array; readonly done: number; readonly total: number }
+  | { readonly kind: 'ended'; readonly kinds: readonly PackageKind[] }
+  | { readonly kind: 'broken'; readonly message: string };
