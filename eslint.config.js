@@ -1,3 +1,4 @@
+import hooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 export default tseslint.config(
@@ -14,5 +15,6 @@ export default tseslint.config(
     },
   },
   { files: ['electron/command/**', 'tests/bench/**', 'tests/soak/**'], rules: { 'no-console': 'off' } },
+  { files: ['renderer/**'], ...hooks.configs.flat.recommended },
   { files: ['core/**/*.ts'], rules: { 'no-restricted-globals': ['error', 'Date', 'Intl', 'process', 'Buffer', 'console', 'setTimeout'] } },
 );

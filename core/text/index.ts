@@ -5,8 +5,19 @@ import { findings } from './en/findings.ts';
 import { drawings } from './en/drawings.ts';
 import { terms } from './en/terms.ts';
 import { command } from './en/command.ts';
+import { window } from './en/window.ts';
+import { placeBrief } from './en/place-brief.ts';
+import { placeLayOut } from './en/place-lay-out.ts';
+import { placeCheck } from './en/place-check.ts';
+import { placeMake } from './en/place-make.ts';
+import { placeStakeOut } from './en/place-stake-out.ts';
+import { placeHandOver } from './en/place-hand-over.ts';
+import { placeProjects } from './en/place-projects.ts';
 
-const table = { ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...command } as const;
+const table = {
+  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...command,
+  ...window, ...placeBrief, ...placeLayOut, ...placeCheck, ...placeMake, ...placeStakeOut, ...placeHandOver, ...placeProjects,
+} as const;
 
 export type StringKey = keyof typeof table;
 export type Params = Readonly<Record<string, string | number>>;

@@ -26,9 +26,12 @@ export function writeCsv<Row>(columns: readonly CsvColumn<Row>[], rows: readonly
     record_delimiter: 'windows',
     cast: { string: (value: string, cell: { index: number }) => ({ value, escape_formulas: columns[cell.index]?.kind === 'user-text' }) },
   };
-  const header = columns.map((column) => column.name);
-  return stringify([header, ...rows.map((row) => columns.map((column) => cellText(column, row)))], options);
+  return stringify([columns.map((column) => column.name), ...csvCells(columns, rows)], options);
 }
+
+/** The cells of a table as its file holds them, a person's text as the person wrote it. Throws as `writeCsv` does. */
+export const csvCells = <Row>(columns: readonly CsvColumn<Row>[], rows: readonly Row[]): readonly (readonly string[])[] =>
+  rows.map((row) => columns.map((column) => cellText(column, row)));
 
 function cellText<Row>(column: CsvColumn<Row>, row: Row): string {
   if (column.kind === 'text' || column.kind === 'user-text') return column.value(row) ?? '';

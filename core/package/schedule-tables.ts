@@ -1,0 +1,31 @@
+import { bendColumns, type Column, materialColumns, pieceColumns, stakeoutColumns, type Units } from '../schedules/index.ts';
+import { say, type StringKey } from '../text/index.ts';
+import { csvCells, writeCsv } from '../writers/index.ts';
+import { type Schedules } from './schedule-rows.ts';
+
+/** A schedule, for a file and for a screen alike. */
+export interface ScheduleTable {
+  /** `pieces`: its file's name without the ending. */
+  readonly id: string;
+  readonly title: string;
+  readonly columns: readonly { readonly name: string; readonly kind: Column<never>['kind'] }[];
+  /** As the file holds them. */
+  cells(): readonly (readonly string[])[];
+  csv(): string;
+}
+
+/** Every schedule of a package, in its order, lengths in the package's units. */
+export const scheduleTables = (schedules: Schedules, units: Units): readonly ScheduleTable[] => [
+  table('pieces', 'package.pieces', pieceColumns(units), schedules.pieces),
+  table('bends', 'package.bends', bendColumns(units), schedules.bends),
+  table('materials', 'package.materials', materialColumns(), schedules.materials),
+  table('stakeout', 'package.stakeout', stakeoutColumns(units), schedules.stakeout),
+];
+
+const table = <Row>(id: string, title: StringKey, columns: readonly Column<Row>[], rows: readonly Row[]): ScheduleTable => ({
+  id,
+  title: say(title),
+  columns: columns.map(({ name, kind }) => ({ name, kind })),
+  cells: () => csvCells(columns, rows),
+  csv: () => writeCsv(columns, rows),
+});

@@ -1,0 +1,4 @@
+/** Words of the place `check`. */
+export const placeCheck = {
+  'place-check.title': 'Check',
+} as const;

@@ -1,0 +1,4 @@
+/** Words of the place `make`. */
+export const placeMake = {
+  'place-make.title': 'Make',
+} as const;

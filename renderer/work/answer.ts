@@ -1,0 +1,65 @@
+/** The core as a worker asks it: one pipeline, one project at a time. */
+import { type Brief, printFault } from '../../core/brief/index.ts';
+import { createPipeline, type Design, type PackageTools, scheduleTables } from '../../core/package/index.ts';
+import { type Question, type Questions, type ShownFault, type Table } from './protocol.ts';
+
+type Answers = { readonly [Q in Question]: (ask: Questions[Q]['ask']) => Questions[Q]['answer'] };
+
+/** Answers questions about the project that was last laid out; one that can't be leaves the one before it standing. */
+export function createAnswers(tools: PackageTools): Answers {
+  const pipeline = createPipeline(tools.font);
+  let design: Design | null = null;
+  const laidOut = (): Design => {
+    if (design === null) throw new Error('nothing is laid out yet');
+    return design;
+  };
+  return {
+    lay: ({ text, board }) => {
+      const read = pipeline.read(text, null);
+      if (!read.ok) return { faults: read.faults.map(shownFault), defaults: [], laid: null };
+      const worked = pipeline.design(read.brief);
+      if (!worked.ok) return { faults: worked.faults.map(shownFault), defaults: read.defaults, laid: null };
+      design = worked.design;
+      return {
+        faults: [],
+        defaults: read.defaults,
+        laid: {
+          units: read.brief.units,
+          stations: pipeline.schedules(design).stations,
+          findings: pipeline.findings(design),
+          handles: [],
+          picture: board === null ? null : null,
+        },
+      };
+    },
+    sheets: () => pipeline.drawings(laidOut()).map((sheet) => ({ number: sheet.number, title: sheet.title, paper: sheet.paper.name, marks: marksOn(laidOut(), sheet) })),
+    sheet: ({ index }) => {
+      const sheet = pipeline.drawings(laidOut())[index];
+      if (sheet === undefined) throw new Error(`no drawing ${String(index)}`);
+      return { sheet, marks: Object.fromEntries(laidOut().parts.pieces.map((piece) => [piece.key, piece.mark])) };
+    },
+    tables: () => tablesOf(pipeline.schedules(laidOut()), laidOut().brief),
+  };
+}
+
+export function shownFault(fault: Parameters<typeof printFault>[0]): ShownFault {
+  const line = printFault(fault);
+  return { path: fault.path, words: fault.path === '' ? line : line.slice(fault.path.length + 2) };
+}
+
+function marksOn(design: Design, sheet: { readonly primitives: Questions['sheet']['answer']['sheet']['primitives'] }): readonly string[] {
+  const shown = new Set<string>(sheet.primitives.flatMap((item) => (item.kind === 'callout' ? item.pieces : [])));
+  return [...new Set(design.parts.pieces.filter((piece) => shown.has(piece.key)).map((piece) => piece.mark))];
+}
+
+const tablesOf = (schedules: Parameters<typeof scheduleTables>[0], brief: Brief): readonly Table[] =>
+  scheduleTables(schedules, brief.units).map((table) => {
+    const mark = table.columns.findIndex((column) => column.name === 'mark');
+    return {
+      id: table.id,
+      title: table.title,
+      columns: table.columns.map(({ name, kind }) => ({ name, figure: kind !== 'text' && kind !== 'user-text' })),
+      rows: table.cells(),
+      markColumn: mark < 0 ? null : mark,
+    };
+  });
