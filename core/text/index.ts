@@ -5,7 +5,7 @@ import { findings } from './en/findings.ts';
 import { drawings } from './en/drawings.ts';
 import { terms } from './en/terms.ts';
 import { command } from './en/command.ts';
-import { window } from './en/window.ts';
+import { windowWords } from './en/window.ts';
 import { placeBrief } from './en/place-brief.ts';
 import { placeLayOut } from './en/place-lay-out.ts';
 import { placeCheck } from './en/place-check.ts';
@@ -16,7 +16,7 @@ import { placeProjects } from './en/place-projects.ts';
 
 const table = {
   ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...command,
-  ...window, ...placeBrief, ...placeLayOut, ...placeCheck, ...placeMake, ...placeStakeOut, ...placeHandOver, ...placeProjects,
+  ...windowWords, ...placeBrief, ...placeLayOut, ...placeCheck, ...placeMake, ...placeStakeOut, ...placeHandOver, ...placeProjects,
 } as const;
 
 export type StringKey = keyof typeof table;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { allFiles, readSource } from './sources.ts';
 
 const files = allFiles();
-const sources = files.filter((file) => file.endsWith('.ts'));
+const sources = files.filter((file) => /\.tsx?$/.test(file));
 const lines = (file: string): number => readSource(file).split('\n').length - 1;
 
 /** Figures copied beside their source, which no one reads from top to bottom. */

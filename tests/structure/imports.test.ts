@@ -29,7 +29,7 @@ export function faultOfImport(file: string, imported: string): string | null {
   return from >= 0 && to >= 0 && to <= from ? null : `${file} imports ${target}, which is not before it`;
 }
 
-const sources = allFiles().filter((file) => file.endsWith('.ts'));
+const sources = allFiles().filter((file) => /\.tsx?$/.test(file));
 const core = sources.filter((file) => file.startsWith('core/'));
 
 describe('the order of the folders', () => {
@@ -60,16 +60,28 @@ describe('the order of the folders', () => {
   it('leads only to files that are there', () => {
     const lost = sources.flatMap((file) =>
       importsOf(parse(file))
-        .filter((imported) => imported.startsWith('.') && !existsSync(join(ROOT, dirname(file), imported)))
+        .filter((imported) => imported.startsWith('.') && !existsSync(join(ROOT, dirname(file), imported.replace(/\?\w+$/, ''))))
         .map((imported) => `${file}: ${imported}`));
     expect(lost).toEqual([]);
   });
 
   it('never leads from what ships to the tests', () => {
     const back = sources
-      .filter((file) => file.startsWith('electron/'))
+      .filter((file) => /^(electron|renderer)\//.test(file))
       .flatMap((file) => importsOf(parse(file)).filter((imported) => imported.includes('tests/')));
     expect(back).toEqual([]);
+  });
+
+  it('leads from the page to the core, to what the page asks of the machine, and to the PDF library alone', () => {
+    const page = sources.filter((file) => file.startsWith('renderer/'));
+    expect(page.length).toBeGreaterThan(10);
+    const strays = page.flatMap((file) =>
+      importsOf(parse(file))
+        .filter((imported) => (imported.startsWith('.')
+          ? !/^(renderer|core|electron\/bridge|electron\/pdf|shared)\//.test(normalize(join(dirname(file), imported)).replaceAll('\\', '/'))
+          : imported.startsWith('node:') || builtinModules.includes(imported.split('/')[0] ?? '')))
+        .map((imported) => `${file}: ${imported}`));
+    expect(strays).toEqual([]);
   });
 
   it('has no circle', () => {

@@ -1,5 +1,5 @@
 /** Words of the window that all its places share. */
-export const window = {
+export const windowWords = {
   'window.name': 'Penwright',
   'window.place.brief': 'Brief',
   'window.place.lay-out': 'Lay out',
