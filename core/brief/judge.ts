@@ -18,7 +18,7 @@ export function judge(judged: Judged): Looked {
     roll: readSectionTable(judged, steel, 'roll', judged.file.shop?.roll),
   };
   for (const draft of eachDraft(fences)) holdFence(judged, draft);
-  holdSheets(judged, builtDrafts(fences));
+  holdSheets(judged, builtDrafts(fences, judged.file));
   holdHours(judged);
   holdSubjects(judged);
   holdControl(judged);

@@ -51,6 +51,7 @@ export interface FencesBrief {
   readonly alley: Readonly<Record<Side, FenceBrief>>;
   readonly junction: Readonly<Record<Side, FenceBrief>>;
   readonly chute: Readonly<Record<Side, FenceBrief>>;
+  readonly ramp: Readonly<Record<Side, FenceBrief>>;
 }
 
 export interface RollLimit {
@@ -71,6 +72,27 @@ export interface ShopBrief {
   readonly plateKerf: Inches;
   readonly coating: 'paint' | 'galvanized' | 'bare';
   readonly roll: Readonly<Record<string, RollLimit>>;
+}
+
+/** A loading or unloading ramp with its dock. */
+export interface RampBrief {
+  /** Its run: `load-1` …, `unload-1` …. */
+  readonly name: string;
+  readonly kind: 'load' | 'unload';
+  readonly dockHeight: Inches;
+  /** Clear width. */
+  readonly width: Inches;
+  /** Of the level dock. */
+  readonly dockLength: Inches;
+  readonly surface:
+    | { readonly kind: 'stepped'; readonly tread: Inches }
+    | { readonly kind: 'cleated'; readonly slope: Radians; readonly cleat: Inches };
+  /** Middle of the low end; null: clear of everything else. */
+  readonly at: PlanPoint | null;
+  /** The way the cattle walk, counter-clockwise from +x; null: with its dock toward +y. */
+  readonly heading: Radians | null;
+  /** Where in the file it is said: `ramps[0]`. */
+  readonly path: string;
 }
 
 /** Subjects that the file may name and that this version does not build, with how many of each. */
@@ -125,6 +147,8 @@ export interface Brief {
   };
   readonly chute: { readonly width: Inches; readonly runs: readonly RunBrief[] };
   readonly fences: FencesBrief;
+  /** In the order of the walk. */
+  readonly ramps: readonly RampBrief[];
   readonly footings: { readonly diameter: Inches; readonly depth: Inches };
   /** What a person says pushes on one post, and how high; null: no load was given. */
   readonly postLoad: { readonly load: Pounds; readonly height: Inches } | null;

@@ -14,18 +14,18 @@ export function fenceLines(brief: Brief, setOut: SetOut): readonly FenceLine[] {
   let chute = 0;
   for (const run of setOut.runs) {
     if (run.name === 'crowd-pen') {
-      lines.push(...sides(run, () => brief.fences.crowdPen, 'crowdPen.sweep'));
+      lines.push(...runSides(run, () => brief.fences.crowdPen, 'crowdPen.sweep'));
     } else if (run.name === 'junction') {
       const funnel = brief.crowdPen.hand;
       const lengths = { [funnel]: setOut.funnelLength, [otherSide(funnel)]: setOut.mouthDistance };
-      for (const line of sides(run, (side) => brief.fences.junction[side], 'crowdPen.funnelAngle')) {
+      for (const line of runSides(run, (side) => brief.fences.junction[side], 'crowdPen.funnelAngle')) {
         lines.push({ ...line, length: lengths[line.side] ?? line.length });
       }
     } else if (run.from === null) {
-      lines.push(...sides(run, (side) => brief.fences.alley[side], `alley.runs[${String(alley)}]${said(brief.alley.runs[alley]!)}`));
+      lines.push(...runSides(run, (side) => brief.fences.alley[side], `alley.runs[${String(alley)}]${said(brief.alley.runs[alley]!)}`));
       alley++;
     } else {
-      lines.push(...sides(run, (side) => brief.fences.chute[side], `chute.runs[${String(chute)}]${said(brief.chute.runs[chute]!)}`));
+      lines.push(...runSides(run, (side) => brief.fences.chute[side], `chute.runs[${String(chute)}]${said(brief.chute.runs[chute]!)}`));
       chute++;
     }
   }
@@ -34,7 +34,8 @@ export function fenceLines(brief: Brief, setOut: SetOut): readonly FenceLine[] {
 
 const said = (run: RunBrief): string => (run.kind === 'straight' ? '.length' : '.angle');
 
-function sides(run: Run, briefOf: (side: Side) => FenceBrief, lengthPath: string): readonly FenceLine[] {
+/** The fences of one run, left before right; a side without a face has none. */
+export function runSides(run: Run, briefOf: (side: Side) => FenceBrief, lengthPath: string): readonly FenceLine[] {
   const lines: FenceLine[] = [];
   for (const side of ['left', 'right'] as const) {
     const face = run.faces[side];

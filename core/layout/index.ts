@@ -2,4 +2,7 @@
 export { layOut, type LayoutResult } from './lay-out.ts';
 export { faceCurve, facePoint, headingAt, lengthAtOffset, radiusAtOffset, type FaceLine } from './fence-points.ts';
 export { pivotGap } from './pivot-gap.ts';
+export { lineHeight, rampFigures, type CleatFigures, type RampFigures, type StepFigures } from './ramps/figures.ts';
+export { fromLowEnd } from './ramps/along.ts';
+export { rampParts, type RampPart } from './ramps/ramp-fences.ts';
 export type * from './types.ts';

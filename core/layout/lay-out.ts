@@ -11,6 +11,7 @@ import { pivotGap } from './pivot-gap.ts';
 import { placePosts } from './posts.ts';
 import { setOutRuns } from './set-out-runs.ts';
 import { spanChains } from './spans.ts';
+import { setOutRamps } from './ramps/set-out-ramps.ts';
 import { type Layout } from './types.ts';
 
 export type LayoutResult =
@@ -51,6 +52,7 @@ export function layOut(brief: Brief): LayoutResult {
       fences,
       posts,
       closingPlates: closingPlates(brief, spanned.fences.get(lastAlley)!, spanned.fences.get(chains.funnel)!),
+      ramps: setOutRamps(brief, fences, posts).ramps,
       pivot,
       mouth: setOut.mouth,
       mouthDistance: setOut.mouthDistance,

@@ -2,7 +2,8 @@
 import { type Curve } from '../base/curve.ts';
 import { type Inches, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
-import { type FenceBrief, type Side } from '../brief/types.ts';
+import { type FenceBrief, type RampBrief, type Side } from '../brief/types.ts';
+import { type RampFigures } from './ramps/figures.ts';
 import { type Section } from '../steel/types.ts';
 
 /** One run of the path, in walking order: `alley-1` …, `crowd-pen`, `junction`, `chute-1` …. */
@@ -145,11 +146,27 @@ export interface Foul {
   readonly runs: readonly string[];
 }
 
+/** A ramp with its dock as it lies. Its fences and posts stand among those of the layout, under its run's name. */
+export interface Ramp {
+  readonly name: string;
+  readonly brief: RampBrief;
+  readonly figures: RampFigures;
+  /** Middle of the low end. */
+  readonly at: PlanPoint;
+  /** The way the cattle walk. */
+  readonly heading: Radians;
+  /** Level, foot to the dock's far end. */
+  readonly length: Inches;
+  readonly run: Run;
+}
+
 export interface Layout {
   readonly runs: readonly Run[];
   readonly fences: readonly Fence[];
   readonly posts: readonly Post[];
   readonly closingPlates: readonly ClosingPlate[];
+  /** In walking order; their runs, fences and posts stand among the others, last. */
+  readonly ramps: readonly Ramp[];
   readonly pivot: PlanPoint;
   readonly mouth: PlanPoint;
   /** m: how far the mouth lies beyond the pivot's diameter. */

@@ -43,7 +43,7 @@ export function fence(path: string, parts: Partial<FenceBrief> = {}): FenceBrief
 /** The same fence everywhere, any part replaced; the sides that differ are set by the test. */
 export function fences(parts: Partial<FenceBrief> = {}): Brief['fences'] {
   const pair = (place: string): Record<Side, FenceBrief> => ({ left: fence(place, parts), right: fence(place, parts) });
-  return { crowdPen: fence('fences.crowdPen', parts), alley: pair('fences.crowdPen'), junction: pair('fences.crowdPen'), chute: pair('fences.crowdPen') };
+  return { crowdPen: fence('fences.crowdPen', parts), alley: pair('fences.crowdPen'), junction: pair('fences.crowdPen'), chute: pair('fences.crowdPen'), ramp: pair('fences.crowdPen') };
 }
 
 const SHOP: Brief['shop'] = {
@@ -107,6 +107,7 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     crowdPen: { ...CROWD_PEN, ...crowdPen },
     chute: { width: inches(28), runs: [straight(120), arc(192, 90, 'right'), straight(72)] },
     fences: fences(),
+    ramps: [],
     footings: { diameter: inches(12), depth: inches(36) },
     postLoad: null,
     floorFall: 0.02,

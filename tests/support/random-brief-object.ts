@@ -60,7 +60,7 @@ export function randomBriefObject(seed: number): Brief {
       pivotLength: random.chance(0.2) ? inches(120) : null,
     },
     chute: { width: inches(random.between(14, 40)), runs: randomRuns(random, 6) },
-    fences: { crowdPen: base, alley: pair('fences.alley'), junction: pair('fences.junction'), chute: pair('fences.chute') },
+    fences: { crowdPen: base, alley: pair('fences.alley'), junction: pair('fences.junction'), chute: pair('fences.chute'), ramp: pair('fences.ramp') },
     footings: { diameter: inches(random.between(4, 48)), depth: inches(random.between(12, 120)) },
     shop: {
       sheets: random.chance(0.7)
@@ -78,12 +78,12 @@ const mirrorRun = (run: RunBrief): RunBrief => (run.kind === 'straight' ? run : 
 
 /** The brief of the mirrored facility: every hand and every side the other one. */
 export function mirrorBrief(brief: Brief): Brief {
-  const { crowdPen, alley, junction, chute } = brief.fences;
+  const { crowdPen, alley, junction, chute, ramp } = brief.fences;
   return {
     ...brief,
     alley: { runs: brief.alley.runs.map(mirrorRun) },
     crowdPen: { ...brief.crowdPen, hand: otherSide(brief.crowdPen.hand) },
     chute: { ...brief.chute, runs: brief.chute.runs.map(mirrorRun) },
-    fences: { crowdPen, alley: swap(alley), junction: swap(junction), chute: swap(chute) },
+    fences: { crowdPen, alley: swap(alley), junction: swap(junction), chute: swap(chute), ramp: swap(ramp) },
   };
 }

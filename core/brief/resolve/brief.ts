@@ -10,6 +10,7 @@ import { builtDrafts, finishFences, type FenceDrafts } from './fence-drafts.ts';
 import { noteFenceDefaults } from './fence-defaults.ts';
 import { type Filler } from './filler.ts';
 import { resolveShop, type ShopTables } from './shop.ts';
+import { resolveRamps } from './ramps.ts';
 import { countLater, noteSubjectDefaults } from './subjects.ts';
 import { resolveCattle, resolveRevision, resolveSite } from './surroundings.ts';
 
@@ -95,7 +96,7 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
   const pen = resolveCrowdPen(file, looked, filler);
   noteFenceDefaults(fences, filler);
   noteSubjectDefaults(file, filler);
-  const built = builtDrafts(fences).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);
+  const built = builtDrafts(fences, file).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);
   if (file.marks === undefined) filler.note('marks', say('term.none'));
   if (file.units === undefined) filler.note('units', filler.units);
   return {
@@ -110,6 +111,7 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     crowdPen: pen,
     chute: { width: told(file.chute?.width, 'chute.width'), runs: told(file.chute?.runs, 'chute.runs') },
     fences: finishFences(fences),
+    ramps: resolveRamps(file),
     ...resolveFootings(file, filler),
     floorFall: resolveFloorFall(file, filler),
     shop: resolveShop(file, looked.tables, [...built, pen.pivotPost], filler),

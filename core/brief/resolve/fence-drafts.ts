@@ -1,4 +1,5 @@
 import { type Judged } from '../judged.ts';
+import { type ProjectFile } from '../schema/project.ts';
 import { type FenceBrief, type FencesBrief, type Side } from '../types.ts';
 import { pathText } from '../path-fault.ts';
 import { draftFence, fenceScopes, type FenceDraft } from './fence-draft.ts';
@@ -27,9 +28,12 @@ export function draftFences(judged: Judged, steel: SteelLookup): FenceDrafts {
 export const eachDraft = (drafts: FenceDrafts): readonly FenceDraft[] =>
   [drafts.crowdPen, ...SIDED.flatMap((place) => [drafts[place].left, drafts[place].right])];
 
-/** The drafts of the fences that this version builds. */
-export const builtDrafts = (drafts: FenceDrafts): readonly FenceDraft[] =>
-  [drafts.crowdPen, ...(['alley', 'junction', 'chute'] as const).flatMap((place) => [drafts[place].left, drafts[place].right])];
+/** The drafts of the fences that are built for a project. */
+export function builtDrafts(drafts: FenceDrafts, file: ProjectFile): readonly FenceDraft[] {
+  const places: Sided[] = ['alley', 'junction', 'chute'];
+  if ((file.ramps ?? []).length > 0) places.push('ramp');
+  return [drafts.crowdPen, ...places.flatMap((place) => [drafts[place].left, drafts[place].right])];
+}
 
 function finished(draft: FenceDraft): FenceBrief {
   const { height, solidFrom, solidTo, construction, rails, bottomRail, rail, post, postSpacing, sheet } = draft;
@@ -45,7 +49,7 @@ function finished(draft: FenceDraft): FenceBrief {
 
 /** The fences of this version, complete. Throws where a setting is unknown: the faults come first. */
 export function finishFences(drafts: FenceDrafts): FencesBrief {
-  const pair = (place: 'alley' | 'junction' | 'chute'): Record<Side, FenceBrief> =>
+  const pair = (place: Sided): Record<Side, FenceBrief> =>
     ({ left: finished(drafts[place].left), right: finished(drafts[place].right) });
-  return { crowdPen: finished(drafts.crowdPen), alley: pair('alley'), junction: pair('junction'), chute: pair('chute') };
+  return { crowdPen: finished(drafts.crowdPen), alley: pair('alley'), junction: pair('junction'), chute: pair('chute'), ramp: pair('ramp') };
 }
