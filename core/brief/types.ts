@@ -39,6 +39,8 @@ export interface FenceBrief {
   readonly rail: Section;
   readonly post: Section;
   readonly postSpacing: Inches;
+  /** The field of the file that says it: this fence's own, or one of a fence around it. */
+  readonly postSpacingPath: string;
   /** null: no sheet material. */
   readonly sheet: Sheet | null;
   /** Where in the file these settings are said, for faults: `fences.chute.left`, … */

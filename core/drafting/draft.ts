@@ -2,21 +2,18 @@
  * The one drafting step: a drawing's plain data to primitives on the paper. Dimensions that are asked for stand first, then marks
  * in bands, then what finds its own place; nothing may touch a text. What found no place is handed back, never dropped in silence.
  */
-import { type Callout, type Dimension, type Primitive, type Sheet, type Stroke } from './primitives.ts';
+import { type Dimension, type Sheet, type Stroke } from './primitives.ts';
 import { type Rect } from './boxes.ts';
 import { bandCallouts } from './band.ts';
-import { bubblePlaces, calloutPlaces } from './callout.ts';
-import { dimensionPlaces } from './dimension.ts';
+import { bubblePlaces } from './callout.ts';
 import { frameStrokes } from './frame.ts';
 import { type Font } from './font.ts';
 import { type Kit, makeKit } from './kit.ts';
 import { type CalloutSpec, type DimensionSpec, type Drawing, type TitleBlock, type View } from './model.ts';
-import { makeOccupancy } from './occupancy.ts';
-import { bestOf, settle } from './place.ts';
 import { runningDimensions } from './running.ts';
-import { segmentsOf } from './strokes.ts';
+import { type Stand, makeStand } from './stand.ts';
 import { columnWidths, noteStrokes, rowsIn, tableStrokes } from './table.ts';
-import { shapeStroke, toPaper, viewFoot } from './view.ts';
+import { toPaper, viewFoot } from './view.ts';
 import { say } from '../text/index.ts';
 
 export interface Drafted {
@@ -28,62 +25,41 @@ export interface Drafted {
 /** Drafts one drawing. Never throws for a crowded one: see `unplaced`. */
 export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted {
   const kit = makeKit(font, block.units, drawing.paper);
-  const occupancy = makeOccupancy();
-  const primitives: Primitive[] = [];
+  const stand = makeStand(kit);
   const unplaced: (CalloutSpec | DimensionSpec)[] = [];
-  const stand = (strokes: readonly Stroke[]): void => {
-    settle(kit, occupancy, strokes);
-    primitives.push(...strokes);
-  };
-  const standOne = (item: Dimension | Callout): void => {
-    settle(kit, occupancy, item.strokes);
-    primitives.push(item);
-  };
-  stand(frameStrokes(kit, drawing.paper, block, { number: drawing.number, title: drawing.title, scaleText: drawing.scaleText }));
-  for (const table of drawing.tables) stand(tableStrokes(kit, table));
-  for (const note of drawing.notes) stand(noteStrokes(kit, note.title, note.lines, note.at, note.width));
-  for (const view of drawing.views) stand(viewFoot(kit, view, block));
-  for (const view of drawing.views) {
-    for (const shape of view.shapes) {
-      const stroke = shapeStroke(view, shape);
-      for (const segment of segmentsOf([stroke])) occupancy.addSteel(segment);
-      primitives.push(stroke);
-    }
-  }
+  stand.strokes(frameStrokes(kit, drawing.paper, block, { number: drawing.number, title: drawing.title, scaleText: drawing.scaleText }));
+  for (const table of drawing.tables) stand.strokes(tableStrokes(kit, table));
+  for (const note of drawing.notes) stand.strokes(noteStrokes(kit, note.title, note.lines, note.at, note.width));
+  for (const view of drawing.views) stand.strokes(viewFoot(kit, view, block));
+  for (const view of drawing.views) stand.steel(view, view.shapes);
   const dimensions = (required: boolean): void => {
     for (const view of drawing.views) {
       for (const spec of view.dimensions) {
-        if (spec.required !== required) continue;
-        const best = bestOf(kit, occupancy, dimensionPlaces(kit, view, spec), view.box);
-        if (best !== null) standOne(best);
-        else if (required) unplaced.push(spec);
+        if (spec.required === required && !stand.dimension(view, spec) && required) unplaced.push(spec);
       }
     }
   };
   for (const view of drawing.views) {
     for (const item of runningsOf(kit, view)) {
-      if (Array.isArray(item)) stand(item);
-      else standOne(item as Dimension);
+      if (Array.isArray(item)) stand.strokes(item);
+      else stand.item(item as Dimension);
     }
     for (const band of view.bands) {
-      for (const item of bandCallouts(kit, view.id, band, (p) => toPaper(view, p), [view.box.x, view.box.x + view.box.width])) standOne(item);
+      for (const item of bandCallouts(kit, view.id, band, (p) => toPaper(view, p), [view.box.x, view.box.x + view.box.width])) stand.item(item);
     }
   }
   dimensions(true);
   const crowded: { readonly view: View; readonly spec: CalloutSpec }[] = [];
   for (const view of drawing.views) {
     for (const spec of view.callouts) {
-      const input = { ...spec, view: view.id, target: toPaper(view, spec.target) };
-      const best = bestOf(kit, occupancy, calloutPlaces(kit, input), view.box);
-      if (best !== null) standOne(best);
-      else if (spec.optional !== true) crowded.push({ view, spec });
+      if (!stand.callout(view, spec) && spec.optional !== true) crowded.push({ view, spec });
     }
   }
-  unplaced.push(...bubbles(kit, drawing, crowded, (item) => { standOne(item); }, stand, occupancy));
+  unplaced.push(...bubbles(kit, drawing, crowded, stand));
   dimensions(false);
   const { number, title, file, paper, scale } = drawing;
   const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, box: view.box }));
-  return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives }, unplaced };
+  return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives: stand.primitives }, unplaced };
 }
 
 function runningsOf(kit: Kit, view: View): (Stroke[] | Dimension)[] {
@@ -110,9 +86,7 @@ function bubbles(
   kit: Kit,
   drawing: Drawing,
   crowded: readonly { readonly view: View; readonly spec: CalloutSpec }[],
-  standOne: (item: Callout) => void,
-  stand: (strokes: readonly Stroke[]) => void,
-  occupancy: ReturnType<typeof makeOccupancy>,
+  stand: Stand,
 ): CalloutSpec[] {
   const room: Rect | null = drawing.overflow ?? null;
   const left: CalloutSpec[] = [];
@@ -120,10 +94,10 @@ function bubbles(
   for (const { view, spec } of crowded) {
     const full = room === null || rows.length >= rowsIn(kit, room.height);
     const input = { ...spec, view: view.id, target: toPaper(view, spec.target) };
-    const best = full ? null : bestOf(kit, occupancy, bubblePlaces(kit, input, rows.length + 1), view.box);
+    const best = full ? null : stand.best(bubblePlaces(kit, input, rows.length + 1), view.box);
     if (best === null) left.push(spec);
     else {
-      standOne({ ...best, text: spec.text });
+      stand.item({ ...best, text: spec.text });
       rows.push([String(rows.length + 1), spec.text]);
     }
   }
@@ -133,7 +107,7 @@ function bubbles(
       { title: say('drawings.bubble.text'), align: 'start' },
     ] as const;
     const widths = columnWidths(kit, columns, rows);
-    stand(tableStrokes(kit, { title: say('drawings.bubble.title'), columns, rows, at: { x: room.x, y: room.y + room.height } as Drawing['tables'][number]['at'], widths }));
+    stand.strokes(tableStrokes(kit, { title: say('drawings.bubble.title'), columns, rows, at: { x: room.x, y: room.y + room.height } as Drawing['tables'][number]['at'], widths }));
   }
   return left;
 }

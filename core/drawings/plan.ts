@@ -98,7 +98,7 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
 }
 
 /** Overall length and breadth, between the outermost steel, outside everything. */
-function overall(extremes: readonly Vec[], scale: number, h: number): DimensionSpec[] {
+export function overall(extremes: readonly Vec[], scale: number, h: number): DimensionSpec[] {
   const pick = (better: (a: Vec, b: Vec) => boolean): Vec => extremes.reduce((best, point) => (better(point, best) ? point : best));
   const left = pick((a, b) => a.x < b.x);
   const right = pick((a, b) => a.x > b.x);
@@ -155,11 +155,20 @@ function placeSizes(input: DrawInput, runs: ReadonlySet<string>, h: number): Dim
 
 /** The run's name, and the station where a run of the chute begins. */
 function runCallouts(input: DrawInput, run: Run, middle: Vec): CalloutSpec[] {
-  const { layout, brief } = input;
+  return [...nameCallouts(input, run, middle), ...stationCallouts(input, run)];
+}
+
+/** The run's name. `middle`: of the whole plan; words are looked for away from it. */
+export function nameCallouts({ layout }: Pick<DrawInput, 'layout'>, run: Run, middle: Vec): CalloutSpec[] {
   if (run.length < 1) return [];
-  const away = (at: Vec): Vec => (Math.hypot(at.x - middle.x, at.y - middle.y) < 1 ? { x: 1, y: 0 } : { x: at.x - middle.x, y: at.y - middle.y });
   const at = run.name === 'crowd-pen' ? penMiddle(layout) : run.name === 'junction' ? viewPoint(layout.mouth.x, layout.mouthDistance * 0.6) : curvePoint(run.path, 0.5);
-  const out: CalloutSpec[] = [{ text: run.name, target: viewPoint(at.x, at.y), piece: null, toward: away(at), layer: 'NOTES' }];
+  const away = Math.hypot(at.x - middle.x, at.y - middle.y) < 1 ? { x: 1, y: 0 } : { x: at.x - middle.x, y: at.y - middle.y };
+  return [{ text: run.name, target: viewPoint(at.x, at.y), piece: null, toward: away, layer: 'NOTES' }];
+}
+
+/** The station where a run of the chute begins, and where its last one ends. */
+export function stationCallouts({ layout, brief }: Pick<DrawInput, 'layout' | 'brief'>, run: Run): CalloutSpec[] {
+  if (run.length < 1 || run.from === null) return [];
   const station = (value: number, share: number): CalloutSpec => {
     const here = curvePoint(run.path, share);
     const across = leftOf(unitAt(curveHeading(run.path, share)));
@@ -168,11 +177,8 @@ function runCallouts(input: DrawInput, run: Run, middle: Vec): CalloutSpec[] {
       target: viewPoint(here.x, here.y), piece: null, toward: times(across, run.hand === 'left' ? -1 : 1), layer: 'NOTES',
     };
   };
-  if (run.from !== null) {
-    out.push(station(run.from, 0));
-    if (run === layout.runs[layout.runs.length - 1]) out.push(station(run.from + run.length, 1));
-  }
-  return out;
+  const last = run === layout.runs[layout.runs.length - 1];
+  return [station(run.from, 0), ...(last ? [station(run.from + run.length, 1)] : [])];
 }
 
 function penMiddle(layout: Layout): Vec {
@@ -182,7 +188,7 @@ function penMiddle(layout: Layout): Vec {
 }
 
 /** One post of each fence by its mark, where there is room; all marks stand in the table and on the panels. */
-function markCallouts(input: DrawInput, runs: ReadonlySet<string>, middle: Vec): CalloutSpec[] {
+export function markCallouts(input: DrawInput, runs: ReadonlySet<string>, middle: Vec): CalloutSpec[] {
   const pieceOf = postPieces(input.parts);
   return input.layout.fences.flatMap((fence): CalloutSpec[] => {
     const own = input.layout.posts.filter((post) => post.run === fence.run && post.side === fence.side && post.kind !== 'pivot-post');

@@ -3,6 +3,7 @@
  * asked for, and again only when something that it read has changed. A drag asks for the design, its findings and its
  * plan alone; a package asks for everything.
  */
+import { boardPicture, type BoardOptions, type BoardPicture } from '../board/index.ts';
 import { readBrief, type Brief, type DefaultUsed, type Fault } from '../brief/index.ts';
 import { check, type Finding } from '../checks/index.ts';
 import { draft } from '../drafting/draft.ts';
@@ -32,8 +33,10 @@ export interface Pipeline {
   read(text: string, units: Units | null): Worked<{ readonly brief: Brief; readonly defaults: readonly DefaultUsed[] }>;
   design(brief: Brief): Worked<{ readonly design: Design }>;
   findings(design: Design): readonly Finding[];
-  /** The plan alone: what a drag shows. */
+  /** The plan alone. */
   plan(design: Design): readonly Sheet[];
+  /** The live plan at a scale of the screen: what a drag shows. */
+  board(design: Design, options: BoardOptions): BoardPicture;
   schedules(design: Design): Schedules;
   /** The whole set, in its order. */
   drawings(design: Design): readonly Sheet[];
@@ -49,6 +52,9 @@ export function createPipeline(font: Font): Pipeline {
     const block = titleBlockOf(brief);
     return planDrawings({ brief, layout: of, parts: made, font }).map((drawing) => draft(font, block, drawing).sheet);
   });
+  // Figure by figure: the options that ask for the same are the same, whoever asks.
+  const board = tracked((brief: Brief, of: Layout, made: Parts, scale: number, sizes: boolean, marks: boolean, sights: boolean, dragged: string | null) =>
+    boardPicture({ brief, layout: of, parts: made, font }, { scale, sizes, marks, sights, dragged }));
   const drawings = tracked((brief: Brief, of: Layout, made: Parts) => drawSet({ brief, layout: of, parts: made, font }));
   return {
     read: (text, units) => {
@@ -65,6 +71,7 @@ export function createPipeline(font: Font): Pipeline {
     },
     findings: (design) => findings(design.brief, design.layout, design.parts),
     plan: (design) => plan(design.brief, design.layout, design.parts),
+    board: ({ brief, layout: of, parts: made }, { scale, sizes, marks, sights, dragged }) => board(brief, of, made, scale, sizes, marks, sights, dragged),
     drawings: (design) => drawings(design.brief, design.layout, design.parts),
     schedules: (design) => schedules(design.brief, design.layout, design.parts),
   };

@@ -4,6 +4,7 @@ import { layoutFaults } from './en/layout-faults.ts';
 import { findings } from './en/findings.ts';
 import { drawings } from './en/drawings.ts';
 import { terms } from './en/terms.ts';
+import { board } from './en/board.ts';
 import { command } from './en/command.ts';
 import { windowWords } from './en/window.ts';
 import { placeBrief } from './en/place-brief.ts';
@@ -15,7 +16,7 @@ import { placeHandOver } from './en/place-hand-over.ts';
 import { placeProjects } from './en/place-projects.ts';
 
 const table = {
-  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...command,
+  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...board, ...command,
   ...windowWords, ...placeBrief, ...placeLayOut, ...placeCheck, ...placeMake, ...placeStakeOut, ...placeHandOver, ...placeProjects,
 } as const;
 

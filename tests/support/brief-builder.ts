@@ -34,6 +34,7 @@ export function fence(path: string, parts: Partial<FenceBrief> = {}): FenceBrief
     rail: section('pipe 2 sch 40'),
     post: section('pipe 2 1/2 sch 40'),
     postSpacing: inches(96),
+    postSpacingPath: `${path}.postSpacing`,
     sheet: sheet('12 ga'),
     path,
     ...parts,

@@ -5,7 +5,7 @@ import { type Path } from '../path-fault.ts';
 import { type FenceBrief } from '../types.ts';
 import { type SteelLookup } from './steel.ts';
 
-type Settings = Omit<FenceBrief, 'path'>;
+type Settings = Omit<FenceBrief, 'path' | 'postSpacingPath'>;
 /** A setting with the group that says it; `isDefault` where none does. */
 export interface Said<T> {
   readonly value: T;

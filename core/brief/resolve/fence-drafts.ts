@@ -43,7 +43,8 @@ function finished(draft: FenceDraft): FenceBrief {
   }
   return {
     height: height.value, solidFrom: solidFrom.value, solidTo: solidTo.value, construction: construction.value, rails: rails.value,
-    bottomRail: bottomRail.value, rail: rail.value, post: post.value, postSpacing: postSpacing.value, sheet: sheet.value, path,
+    bottomRail: bottomRail.value, rail: rail.value, post: post.value, postSpacing: postSpacing.value,
+    postSpacingPath: pathText([...postSpacing.scope, 'postSpacing']), sheet: sheet.value, path,
   };
 }
 

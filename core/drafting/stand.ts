@@ -1,0 +1,60 @@
+/** Things put on the paper one after another, each kept clear of what stands there already. */
+import { type Rect } from './boxes.ts';
+import { calloutPlaces } from './callout.ts';
+import { dimensionPlaces } from './dimension.ts';
+import { type Kit } from './kit.ts';
+import { type CalloutSpec, type DimensionSpec, type Shape, type View } from './model.ts';
+import { makeOccupancy } from './occupancy.ts';
+import { bestOf, settle } from './place.ts';
+import { type Callout, type Dimension, type Primitive, type Stroke } from './primitives.ts';
+import { segmentsOf } from './strokes.ts';
+import { shapeStroke, toPaper } from './view.ts';
+
+export interface Stand {
+  /** All that stands, in the order in which it was put there. */
+  readonly primitives: readonly Primitive[];
+  /** Puts strokes where they are: nothing may touch their texts, no text their lines. */
+  strokes(strokes: readonly Stroke[]): void;
+  item(item: Dimension | Callout): void;
+  /** Puts shapes as steel: texts keep off them where they can. */
+  steel(view: View, shapes: readonly Shape[]): void;
+  /** Draws a dimension where it has room; false where it has none. */
+  dimension(view: View, spec: DimensionSpec): boolean;
+  callout(view: View, spec: CalloutSpec): boolean;
+  /** The first and cheapest of some candidates, put there; null where none has room. */
+  best<T extends Dimension | Callout>(candidates: Iterable<T>, room: Rect): T | null;
+}
+
+export function makeStand(kit: Kit): Stand {
+  const occupancy = makeOccupancy();
+  const primitives: Primitive[] = [];
+  const strokes: Stand['strokes'] = (list) => {
+    settle(kit, occupancy, list);
+    for (const stroke of list) primitives.push(stroke);
+  };
+  const item: Stand['item'] = (one) => {
+    settle(kit, occupancy, one.strokes);
+    primitives.push(one);
+  };
+  const best = <T extends Dimension | Callout>(candidates: Iterable<T>, room: Rect): T | null => bestOf(kit, occupancy, candidates, room);
+  const standBest = (candidates: Iterable<Dimension | Callout>, room: Rect): boolean => {
+    const found = best(candidates, room);
+    if (found !== null) item(found);
+    return found !== null;
+  };
+  return {
+    primitives,
+    strokes,
+    item,
+    best,
+    steel: (view, shapes) => {
+      for (const shape of shapes) {
+        const stroke = shapeStroke(view, shape);
+        for (const segment of segmentsOf([stroke])) occupancy.addSteel(segment);
+        primitives.push(stroke);
+      }
+    },
+    dimension: (view, spec) => standBest(dimensionPlaces(kit, view, spec), view.box),
+    callout: (view, spec) => standBest(calloutPlaces(kit, { ...spec, view: view.id, target: toPaper(view, spec.target) }), view.box),
+  };
+}

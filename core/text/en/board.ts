@@ -1,0 +1,11 @@
+/** What is said on the live plan: of what a hand may take hold of, and of what is measured from. */
+export const board = {
+  'board.handle.radius': 'radius of the crowd pen',
+  'board.handle.sweep': 'sweep of the crowd pen',
+  'board.handle.funnel': 'funnel angle',
+  'board.handle.width': 'clear width of the chute',
+  'board.handle.length': 'length of {run}',
+  'board.handle.insideRadius': 'inside radius of {run}',
+  'board.handle.angle': 'angle of {run}',
+  'board.handle.spacing': 'post spacing, {side} fence of {run}',
+} as const;
