@@ -6,6 +6,8 @@ import { drawings } from './en/drawings.ts';
 import { terms } from './en/terms.ts';
 import { board } from './en/board.ts';
 import { command } from './en/command.ts';
+import { start } from './en/start.ts';
+import { shell } from './en/shell.ts';
 import { windowWords } from './en/window.ts';
 import { placeBrief } from './en/place-brief.ts';
 import { placeLayOut } from './en/place-lay-out.ts';
@@ -16,7 +18,7 @@ import { placeHandOver } from './en/place-hand-over.ts';
 import { placeProjects } from './en/place-projects.ts';
 
 const table = {
-  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...board, ...command,
+  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...board, ...command, ...shell, ...start,
   ...windowWords, ...placeBrief, ...placeLayOut, ...placeCheck, ...placeMake, ...placeStakeOut, ...placeHandOver, ...placeProjects,
 } as const;
 

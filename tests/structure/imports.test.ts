@@ -84,6 +84,14 @@ describe('the order of the folders', () => {
     expect(strays).toEqual([]);
   });
 
+  it('leads from the bridge to the core and zod alone, and from the preload to the bridge and Electron alone', () => {
+    const leads = (folder: string): string[] => [...new Set(sources.filter((file) => file.startsWith(folder)).flatMap((file) =>
+      importsOf(parse(file)).map((imported) => (imported.startsWith('.') ? normalize(join(dirname(file), imported)).replaceAll('\\', '/').split('/').slice(0, 2).join('/') : imported))))].sort();
+    expect(leads('electron/bridge/').filter((target) => !target.startsWith('core/'))).toEqual(['electron/bridge', 'zod']);
+    expect(leads('electron/preload/')).toEqual(['electron', 'electron/bridge', 'electron/preload']);
+    expect(sources.filter((file) => importsOf(parse(file)).includes('electron') && !/^electron\/(main|preload)\//.test(file))).toEqual([]);
+  });
+
   it('has no circle', () => {
     const next = new Map(core.map((file) => [file, importsOf(parse(file)).filter((name) => name.startsWith('.')).map((name) => normalize(join(dirname(file), name)))]));
     const done = new Set<string>();

@@ -1,0 +1,4 @@
+import { HOME } from '../command/terminal-io.ts';
+import { buildWindow } from './build-window.ts';
+
+await buildWindow(HOME);
