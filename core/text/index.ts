@@ -8,6 +8,7 @@ import { board } from './en/board.ts';
 import { command } from './en/command.ts';
 import { start } from './en/start.ts';
 import { shell } from './en/shell.ts';
+import { shop } from './en/shop.ts';
 import { windowWords } from './en/window.ts';
 import { placeBrief } from './en/place-brief.ts';
 import { placeLayOut } from './en/place-lay-out.ts';
@@ -19,6 +20,7 @@ import { placeProjects } from './en/place-projects.ts';
 
 const table = {
   ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...board, ...command, ...shell, ...start,
+  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...board, ...command, ...shop,
   ...windowWords, ...placeBrief, ...placeLayOut, ...placeCheck, ...placeMake, ...placeStakeOut, ...placeHandOver, ...placeProjects,
 } as const;
 
