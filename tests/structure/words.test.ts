@@ -22,8 +22,8 @@ describe('the table of words', () => {
     expect([...homes].filter(([, files]) => files.length > 1)).toEqual([]);
   });
 
-  it('holds no word that breaks a line', async () => {
-    const broken = (await lists()).flatMap(([, words]) => Object.entries(words).filter(([key, text]) => key !== 'command.usage' && /[\n\r\t]/.test(text)).map(([key]) => key));
+  it('holds no word that breaks a line, but for how a command is used', async () => {
+    const broken = (await lists()).flatMap(([, words]) => Object.entries(words).filter(([key, text]) => !key.endsWith('.usage') && /[\n\r\t]/.test(text)).map(([key]) => key));
     expect(broken).toEqual([]);
   });
 
