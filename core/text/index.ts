@@ -1,27 +1,42 @@
 /** The one table of words. A second language is a second set of these files. */
-import { faults } from './en/faults.ts';
-import { layoutFaults } from './en/layout-faults.ts';
-import { findings } from './en/findings.ts';
-import { drawings } from './en/drawings.ts';
-import { terms } from './en/terms.ts';
 import { board } from './en/board.ts';
 import { command } from './en/command.ts';
-import { start } from './en/start.ts';
+import { drawings } from './en/drawings.ts';
+import { faults } from './en/faults.ts';
+import { findings } from './en/findings.ts';
+import { layoutFaults } from './en/layout-faults.ts';
+import { placeBrief } from './en/place-brief.ts';
+import { placeCheck } from './en/place-check.ts';
+import { placeHandOver } from './en/place-hand-over.ts';
+import { placeLayOut } from './en/place-lay-out.ts';
+import { placeMake } from './en/place-make.ts';
+import { placeProjects } from './en/place-projects.ts';
+import { placeStakeOut } from './en/place-stake-out.ts';
 import { shell } from './en/shell.ts';
 import { shop } from './en/shop.ts';
+import { start } from './en/start.ts';
+import { terms } from './en/terms.ts';
 import { windowWords } from './en/window.ts';
-import { placeBrief } from './en/place-brief.ts';
-import { placeLayOut } from './en/place-lay-out.ts';
-import { placeCheck } from './en/place-check.ts';
-import { placeMake } from './en/place-make.ts';
-import { placeStakeOut } from './en/place-stake-out.ts';
-import { placeHandOver } from './en/place-hand-over.ts';
-import { placeProjects } from './en/place-projects.ts';
 
 const table = {
-  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...board, ...command, ...shell, ...start,
-  ...faults, ...layoutFaults, ...findings, ...drawings, ...terms, ...board, ...command, ...shop,
-  ...windowWords, ...placeBrief, ...placeLayOut, ...placeCheck, ...placeMake, ...placeStakeOut, ...placeHandOver, ...placeProjects,
+  ...board,
+  ...command,
+  ...drawings,
+  ...faults,
+  ...findings,
+  ...layoutFaults,
+  ...placeBrief,
+  ...placeCheck,
+  ...placeHandOver,
+  ...placeLayOut,
+  ...placeMake,
+  ...placeProjects,
+  ...placeStakeOut,
+  ...shell,
+  ...shop,
+  ...start,
+  ...terms,
+  ...windowWords,
 } as const;
 
 export type StringKey = keyof typeof table;
