@@ -1,6 +1,10 @@
 /** What a design is checked against, and how it came out. */
 export { check } from './check.ts';
 export { inOrder, type FindingGroup } from './in-order.ts';
+export { type Danger, dangerOf, DANGERS } from './danger.ts';
+export { fieldOfRule } from './rule-fields.ts';
+export { namedRuns } from './words/named-runs.ts';
+export { type Figures, printFigures } from './words/print-figures.ts';
 export { ruleIds, rules, type RuleId } from './rules/table.ts';
 export { limitText, type Limit } from './rules/limit.ts';
 export type { RuleRow, Trust } from './rules/row.ts';

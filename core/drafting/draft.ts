@@ -58,7 +58,7 @@ export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted 
   unplaced.push(...bubbles(kit, drawing, crowded, stand));
   dimensions(false);
   const { number, title, file, paper, scale } = drawing;
-  const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, box: view.box }));
+  const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, at: view.at, box: view.box }));
   return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives: stand.primitives }, unplaced };
 }
 

@@ -20,8 +20,11 @@ export function textWidth(font: Font, text: string, height: number): Inches {
   return inches((units * height) / font.capHeight);
 }
 
+/** What of a font its letters' size follows from. */
+export type FontSize = Pick<Font, 'unitsPerEm' | 'capHeight'>;
+
 /** Font size (em) at which capitals are `height` high. */
-export const emSize = (font: Font, height: number): number => (height * font.unitsPerEm) / font.capHeight;
+export const emSize = (font: FontSize, height: number): number => (height * font.unitsPerEm) / font.capHeight;
 
 /**
  * Reads a TrueType font (tables head, hhea, hmtx, cmap format 4 or 12, OS/2).

@@ -107,6 +107,8 @@ export interface PlacedView {
   readonly scale: number;
   /** As printed: 1:24, or 1/2" = 1'-0". */
   readonly scaleText: string;
+  /** Where its steel's (0, 0) stands: a point of it stands at that and `scale` times itself. */
+  readonly at: SheetPoint;
   readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 }
 

@@ -4,6 +4,7 @@ import { noteHeight } from '../drafting/table.ts';
 import { printSize } from '../drafting/kit.ts';
 import { type Drawing, type Note } from '../drafting/model.ts';
 import { say, type StringKey } from '../text/index.ts';
+import { CAUTIONS } from './cautions.ts';
 import { type Block, flowBlocks } from './flow.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
@@ -11,9 +12,6 @@ import { tableBlocks } from './table-blocks.ts';
 
 const NOTES: readonly StringKey[] = [
   'drawings.note.faces', 'drawings.note.marks', 'drawings.note.lapped', 'drawings.note.rolled', 'drawings.note.gauge', 'drawings.note.measure',
-];
-const CAUTIONS: readonly StringKey[] = [
-  'drawings.caution.codes', 'drawings.caution.pinch', 'drawings.caution.animal', 'drawings.caution.lines', 'drawings.caution.welding', 'drawings.caution.lifting',
 ];
 const LATER: readonly (readonly [keyof DrawInput['brief']['later'], StringKey])[] = [
   ['openings', 'drawings.later.openings'], ['catwalks', 'drawings.later.catwalks'], ['ramps', 'drawings.later.ramps'],

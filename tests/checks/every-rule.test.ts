@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { planPoint } from '../../core/base/points.ts';
-import { check, inOrder, ruleIds, rules, type Finding } from '../../core/checks/index.ts';
+import { check, dangerOf, DANGERS, inOrder, ruleIds, rules, type Finding } from '../../core/checks/index.ts';
 import { readBrief } from '../../core/brief/index.ts';
 import { layOut } from '../../core/layout/index.ts';
 import { makeParts } from '../../core/parts/index.ts';
@@ -100,13 +100,17 @@ describe('every rule of a project file', () => {
 });
 
 describe('findings for a person', () => {
-  it('come Fix first, then Look, then OK, none lost, each in the table\'s order', () => {
+  it('come Fix first, then Look, then OK, none lost, people\'s safety first in each, then the table\'s order', () => {
     const found = checked(makeBrief());
     const groups = inOrder(found);
     expect(groups.map((group) => group.result)).toEqual(['fix', 'look', 'ok']);
     expect(groups.flatMap((group) => group.findings).length).toBe(found.length);
     for (const group of groups) {
-      expect(group.findings).toEqual(found.filter((finding) => finding.result === group.result));
+      const all = found.filter((finding) => finding.result === group.result);
+      const rank = all.map((finding) => DANGERS.indexOf(dangerOf(finding.id)));
+      // A stable sort by rank alone: the table's order stays where ranks are equal.
+      const sorted = all.map((finding, i) => ({ finding, i })).sort((a, b) => rank[a.i]! - rank[b.i]! || a.i - b.i).map(({ finding }) => finding);
+      expect(group.findings).toEqual(sorted);
       expect(group.findings.length).toBeGreaterThan(0);
     }
     expect(inOrder(found.filter((finding) => finding.result === 'ok')).map((group) => group.result)).toEqual(['ok']);

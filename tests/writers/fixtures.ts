@@ -50,7 +50,7 @@ const ANSI_B: Paper = { name: 'ANSI B', width: inches(17), height: inches(11), t
 const ISO_A3: Paper = { name: 'ISO A3', width: inches(420 / 25.4), height: inches(297 / 25.4), text: inches(0.1) };
 
 const view = (id: string, scale: number, x: number, y: number, width: number, height: number): PlacedView => ({
-  id, title: `View ${id}`, scale, scaleText: `1:${String(Math.round(1 / scale))}`, box: { x, y, width, height },
+  id, title: `View ${id}`, scale, scaleText: `1:${String(Math.round(1 / scale))}`, at: sheetPoint(x, y), box: { x, y, width, height },
 });
 
 /** A dimension of `value`, its points on paper, drawn plainly: a line, two arrowheads and a text. */

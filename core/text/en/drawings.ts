@@ -161,6 +161,7 @@ export const drawings = {
   'drawings.caution.codes': 'Local codes and licensed practice come first. These drawings are not an engineer\'s certificate.',
   'drawings.caution.pinch': 'Gates and closing plates pinch: keep hands and heads clear while cattle are in the pen.',
   'drawings.caution.animal': 'Never enter the crowd pen or the chute with the last animal alone in it.',
+  'drawings.caution.falls': 'Catwalks, docks, ramps and open post holes are places to fall from or into: guard or cover each before anybody works there.',
   'drawings.caution.lines': 'Have buried lines located and marked before any post hole is dug.',
   'drawings.caution.welding': 'Vent sealed pipe before heat is put to it. Used, coated or galvanized pipe gives off poisonous fume: clean it, ventilate, and wear a respirator.',
   'drawings.caution.lifting': 'Brace panels until the concrete has set. Lift long rails with two people or a hoist.',

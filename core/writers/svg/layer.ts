@@ -1,28 +1,45 @@
 /** One layer of an SVG: a group for each pen, and one for what is filled and written. */
 import { MM_PER_INCH } from '../../base/quantity.ts';
-import { type Font } from '../../drafting/font.ts';
+import { type FontSize } from '../../drafting/font.ts';
 import { type LayerName, type Pen, type Stroke, DASHES, LINE_WEIGHT_MM } from '../../drafting/primitives.ts';
 import { svgStroke } from './stroke.ts';
 import { figure } from './place.ts';
 
-/** The lines of a layer's group; none where nothing stands on it. `height` is the paper's. */
-export function svgLayer(layer: LayerName, strokes: readonly Stroke[], height: number, font: Font): string[] {
-  const groups = new Map<string, string[]>();
+/** Strokes of one look. `look` are attributes of the group that they stand in. */
+export interface SvgGroup {
+  readonly look: Readonly<Record<string, string>>;
+  readonly strokes: readonly Stroke[];
+}
+
+/** The strokes of a layer by their pens, in drawing order; none where nothing stands on it. */
+export function svgGroups(layer: LayerName, strokes: readonly Stroke[]): readonly SvgGroup[] {
+  const groups = new Map<string, { readonly look: SvgGroup['look']; readonly strokes: Stroke[] }>();
   for (const stroke of strokes) {
     const pen = 'pen' in stroke ? stroke.pen : null;
     if ((pen?.layer ?? ('layer' in stroke ? stroke.layer : null)) !== layer) continue;
-    const look = pen === null ? 'fill="#000" stroke="none"' : penLook(pen);
-    const group = groups.get(look) ?? [];
-    groups.set(look, group);
-    group.push(svgStroke(stroke, height, font));
+    const key = pen === null ? '' : `${pen.weight} ${pen.dash}`;
+    const group = groups.get(key) ?? { look: pen === null ? { fill: '#000', stroke: 'none' } : penLook(pen), strokes: [] };
+    groups.set(key, group);
+    group.strokes.push(stroke);
   }
-  if (groups.size === 0) return [];
-  const inner = [...groups].flatMap(([look, lines]) => [`<g ${look}>`, ...lines, '</g>']);
+  return [...groups.values()];
+}
+
+/** The lines of a layer's group in a file. `height` is the paper's. */
+export function svgLayer(layer: LayerName, strokes: readonly Stroke[], height: number, font: FontSize): string[] {
+  const groups = svgGroups(layer, strokes);
+  if (groups.length === 0) return [];
+  const inner = groups.flatMap((group) => {
+    const look = Object.entries(group.look).map(([key, value]) => ` ${key}="${value}"`).join('');
+    return [`<g${look}>`, ...group.strokes.map((stroke) => svgStroke(stroke, height, font)), '</g>'];
+  });
   return [`<g class="${layer.toLowerCase()}">`, ...inner, '</g>'];
 }
 
-function penLook(pen: Pen): string {
-  const width = `stroke-width="${figure(LINE_WEIGHT_MM[pen.weight] / MM_PER_INCH)}"`;
+function penLook(pen: Pen): Record<string, string> {
   const dash = DASHES[pen.dash];
-  return dash.length === 0 ? width : `${width} stroke-dasharray="${dash.map(figure).join(' ')}"`;
+  return {
+    'stroke-width': figure(LINE_WEIGHT_MM[pen.weight] / MM_PER_INCH),
+    ...(dash.length === 0 ? {} : { 'stroke-dasharray': dash.map(figure).join(' ') }),
+  };
 }
