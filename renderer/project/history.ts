@@ -39,6 +39,12 @@ export function settle(history: History): History {
   return { ...history, steps: history.steps.with(history.at, { ...now, gesture: null }) };
 }
 
+/** Takes a gesture that is still going on back as if it had not begun; what had been undone before it stays given up. */
+export function giveUp(history: History, gesture: string): History {
+  if (history.steps[history.at]?.gesture !== gesture || !canUndo(history)) return history;
+  return { steps: history.steps.slice(0, history.at), at: history.at - 1 };
+}
+
 export const canUndo = (history: History): boolean => history.at > 0;
 export const canRedo = (history: History): boolean => history.at < history.steps.length - 1;
 export const undo = (history: History): History => (canUndo(history) ? settle({ ...history, at: history.at - 1 }) : history);

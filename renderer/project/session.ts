@@ -1,7 +1,7 @@
 /** The project that is open: its states, its file, and whether it is saved. */
 import { type Json, type JsonObject } from '../../core/brief/json/types.ts';
 import { type FileId } from '../../electron/bridge/desk.ts';
-import { advance, beginHistory, type History, present, redo, settle, undo } from './history.ts';
+import { advance, beginHistory, giveUp, type History, present, redo, settle, undo } from './history.ts';
 import { withValue } from './json-path.ts';
 import { createStore, type Store } from './store.ts';
 
@@ -30,6 +30,8 @@ export interface SessionStore extends Store<Session | null> {
   setField(path: string, value: Json | undefined, change: Change): void;
   /** Ends a gesture. */
   settle(): void;
+  /** Takes a gesture that is still going on back. */
+  giveUp(gesture: string): void;
   undo(): void;
   redo(): void;
   /** The present state stands in this file now. */
@@ -64,6 +66,7 @@ export function createSession(): SessionStore {
       if (session !== null) change(withValue(present(session.history), path, value), how);
     },
     settle: () => { move(settle); },
+    giveUp: (gesture) => { move((history) => giveUp(history, gesture)); },
     undo: () => { move(undo); },
     redo: () => { move(redo); },
     markSaved: (project, file, name) => { update((session) => ({ ...session, saved: project, file, name })); },

@@ -1,7 +1,9 @@
 /** The core as a worker asks it: one pipeline, one project at a time. */
+import { handles } from '../../core/board/index.ts';
 import { type Brief, printFault } from '../../core/brief/index.ts';
 import { createPipeline, type Design, type PackageTools, scheduleTables } from '../../core/package/index.ts';
-import { type Question, type Questions, type ShownFault, type Table } from './protocol.ts';
+import { type Piece } from '../../core/parts/index.ts';
+import { type PieceTitle, type Question, type Questions, type ShownFault, type Table } from './protocol.ts';
 
 type Answers = { readonly [Q in Question]: (ask: Questions[Q]['ask']) => Questions[Q]['answer'] };
 
@@ -27,8 +29,8 @@ export function createAnswers(tools: PackageTools): Answers {
           units: read.brief.units,
           stations: pipeline.schedules(design).stations,
           findings: pipeline.findings(design),
-          handles: [],
-          picture: board === null ? null : null,
+          handles: handles(read.brief, design.layout),
+          picture: board === null ? null : pipeline.board(design, board),
         },
       };
     },
@@ -38,9 +40,13 @@ export function createAnswers(tools: PackageTools): Answers {
       if (sheet === undefined) throw new Error(`no drawing ${String(index)}`);
       return { sheet, marks: Object.fromEntries(laidOut().parts.pieces.map((piece) => [piece.key, piece.mark])) };
     },
+    pieces: () => laidOut().parts.pieces.map(pieceTitle),
+    'piece-near': () => null,
     tables: () => tablesOf(pipeline.schedules(laidOut()), laidOut().brief),
   };
 }
+
+const pieceTitle = ({ key, mark, kind, run }: Piece): PieceTitle => ({ key, mark, kind, run });
 
 export function shownFault(fault: Parameters<typeof printFault>[0]): ShownFault {
   const line = printFault(fault);

@@ -1,9 +1,11 @@
 /** What the page and its worker say to each other. Plain data, each answer bearing the turn of what it answers. */
+import { type PlanPoint } from '../../core/base/points.ts';
 import { type BoardOptions, type BoardPicture, type Handle } from '../../core/board/types.ts';
 import { type DefaultUsed } from '../../core/brief/index.ts';
 import { type Finding } from '../../core/checks/index.ts';
 import { type Sheet } from '../../core/drafting/primitives.ts';
 import { type PackageKind } from '../../core/package/index.ts';
+import { type PieceKind } from '../../core/parts/index.ts';
 import { type Stations } from '../../core/schedules/index.ts';
 
 export type Units = 'in' | 'mm';
@@ -39,6 +41,14 @@ export interface SheetTitle {
   readonly marks: readonly string[];
 }
 
+/** A piece of steel, as far as it is spoken of on the plan. */
+export interface PieceTitle {
+  readonly key: string;
+  readonly mark: string;
+  readonly kind: PieceKind;
+  readonly run: string;
+}
+
 export interface TableColumn {
   readonly name: string;
   /** Figures stand at the right of their column. */
@@ -60,6 +70,10 @@ export interface Questions {
   readonly lay: { readonly ask: { readonly text: string; readonly board: BoardOptions | null }; readonly answer: LaidAnswer };
   readonly sheets: { readonly ask: null; readonly answer: readonly SheetTitle[] };
   readonly sheet: { readonly ask: { readonly index: number }; readonly answer: { readonly sheet: Sheet; readonly marks: Readonly<Record<string, string>> } };
+  /** Every piece of steel, in the order of the walk. */
+  readonly pieces: { readonly ask: null; readonly answer: readonly PieceTitle[] };
+  /** The piece nearest to a place in the plan, within so many inches of it; null: none. */
+  readonly 'piece-near': { readonly ask: { readonly at: PlanPoint; readonly within: number }; readonly answer: PieceTitle | null };
   readonly tables: { readonly ask: null; readonly answer: readonly Table[] };
 }
 

@@ -1,0 +1,84 @@
+import { type G } from '@svgdotjs/svg.js';
+import { type Vec } from '../../../../core/base/points.ts';
+import { type PlanPoint } from '../../../../core/base/points.ts';
+import { say, type StringKey } from '../../../../core/text/index.ts';
+import { type NumberedFinding, numberedFindings, runOfFinding } from '../numbered-findings.ts';
+import { type Layer, onScreen, type Scene } from './scene.ts';
+
+const RADIUS = 13;
+/** From one number to the next where several findings are at one place. */
+const BESIDE = 30;
+
+type Placed = NumberedFinding & { readonly at: PlanPoint };
+
+/** Where the findings are: a dot with its number; the chosen one has a ring. */
+export function findingLayer(scene: Scene): Layer {
+  const { desk, state, svg } = scene;
+  const group = svg.group().addClass('board-findings');
+  const ring = group.element('circle').attr({ r: 34 }).addClass('finding-ring');
+  let dots: { readonly element: G; readonly one: Placed }[] = [];
+  let drawn: readonly unknown[] = [];
+
+  const dot = (one: Placed): G => {
+    const element = group.group().addClass(`finding-dot finding-${one.finding.result}`);
+    element.element('circle').attr({ r: 22 }).addClass('finding-touch');
+    element.element('circle').attr({ r: RADIUS }).addClass('finding-spot');
+    element.element('text').attr({ 'text-anchor': 'middle', y: 5 }).node.textContent = String(one.number);
+    element.attr({ role: 'button', tabindex: 0, 'aria-label': findingLabel(one) });
+    const choose = (event: Event): void => {
+      event.stopPropagation();
+      desk.select({ finding: desk.selection.get().finding === one.index ? null : one.index, run: runOfFinding(one.finding), mark: null });
+    };
+    element.node.addEventListener('pointerdown', (event) => { event.stopPropagation(); });
+    element.node.addEventListener('click', choose);
+    element.node.addEventListener('keydown', (event) => {
+      if (event.key !== 'Enter' && event.key !== ' ') return;
+      event.preventDefault();
+      choose(event);
+    });
+    return element;
+  };
+
+  const place = (): void => {
+    const { finding } = desk.selection.get();
+    const at = finding === null ? null : (desk.worked.get().laid?.findings[finding]?.at ?? null);
+    ring.node.classList.toggle('finding-ring-away', at === null);
+    if (at !== null) moveTo(ring.node, onScreen(scene, at));
+    const taken: Vec[] = [];
+    for (const { element, one } of dots) {
+      const { x, y } = onScreen(scene, one.at);
+      const here = { x, y };
+      while (taken.some((there) => Math.abs(there.y - here.y) < BESIDE && Math.abs(there.x - here.x) < BESIDE)) here.x += BESIDE;
+      taken.push(here);
+      moveTo(element.node, here);
+      element.node.classList.toggle('finding-chosen', one.index === finding);
+    }
+  };
+  return {
+    draw: () => {
+      const findings = state.shows.get().places ? numberedFindings(desk.worked.get().laid?.findings ?? []) : [];
+      const placed = findings.flatMap((one) => (one.finding.at === null ? [] : [{ ...one, at: one.finding.at }]));
+      // While a hand moves, the places move and seldom the findings: the dots stay and are moved.
+      const now = placed.flatMap((one) => [one.index, one.number, findingLabel(one)]);
+      if (now.length === drawn.length && now.every((part, i) => part === drawn[i])) {
+        dots = dots.map(({ element }, i) => ({ element, one: placed[i] ?? never(i) }));
+      } else {
+        for (const { element } of dots) element.remove();
+        dots = placed.map((one) => ({ element: dot(one), one }));
+        drawn = now;
+      }
+      place();
+    },
+    place,
+    end: () => { group.remove(); },
+  };
+}
+
+const moveTo = (node: Element, { x, y }: Vec): void => { node.setAttribute('transform', `translate(${x.toFixed(1)} ${y.toFixed(1)})`); };
+
+function never(index: number): never {
+  throw new Error(`no finding ${String(index)}`);
+}
+
+const findingLabel = ({ number, finding }: NumberedFinding): string =>
+  say('place-lay-out.finding', { number, result: say(`result.${finding.result}`), rule: say(`rule.${finding.id}` as StringKey), where: finding.where });

@@ -1,0 +1,54 @@
+import { SVG } from '@svgdotjs/svg.js';
+import { type DeskWindow } from '../../../app/desk-window.ts';
+import { boardAsks } from './board-asks.ts';
+import { boardKeys } from './board-keys.ts';
+import { fitBoard } from './board-moves.ts';
+import { boardPointer } from './board-pointer.ts';
+import { type BoardState } from './board-state.ts';
+import { chosenPiece } from './chosen-piece.ts';
+import { figureTag } from './figure-tag.ts';
+import { findingLayer } from './finding-layer.ts';
+import { handleLayer } from './handle-layer.ts';
+import { leadToFinding } from './lead-to-finding.ts';
+import { pictureLayer } from './picture-layer.ts';
+import { redrawTimes } from './redraw-times.ts';
+import { type Layer, type Scene } from './scene.ts';
+
+/**
+ * Puts the live plan into an svg element and keeps it to the window's stores by itself: nothing of it waits for React. Returns what takes
+ * it away again.
+ */
+export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk: DeskWindow, state: BoardState): () => void {
+  const svg = SVG(element);
+  const box = { width: element.clientWidth, height: element.clientHeight };
+  const scene: Scene = { desk, state, svg, size: () => box };
+  const times = redrawTimes(desk);
+  const piece = chosenPiece(desk, () => { draw(); });
+  const layers: readonly Layer[] = [pictureLayer(scene, piece.keys), findingLayer(scene), handleLayer(scene, figureTag(tagElement))];
+
+  const place = (): void => { for (const layer of layers) layer.place(); };
+  const draw = (): void => {
+    if (state.view.get() === null) fitBoard(state.view, desk.worked.get().laid?.picture ?? null, box);
+    for (const layer of layers) layer.draw();
+    times.drawn();
+  };
+  const sized = new ResizeObserver(() => {
+    box.width = element.clientWidth;
+    box.height = element.clientHeight;
+    place();
+  });
+  sized.observe(element);
+  const lets = [
+    desk.worked.subscribe(draw), desk.selection.subscribe(draw), state.shows.subscribe(draw), state.measuring.subscribe(draw), state.wanted.subscribe(draw),
+    state.view.subscribe(place),
+    boardAsks(desk, state), leadToFinding(scene),
+    boardPointer(scene, piece.chooseAt(scene), () => undefined), boardKeys(scene, () => false),
+    times.end, piece.end,
+  ];
+  draw();
+  return () => {
+    sized.disconnect();
+    for (const let_ of lets) let_();
+    for (const layer of layers) layer.end();
+  };
+}

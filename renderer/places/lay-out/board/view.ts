@@ -1,0 +1,70 @@
+/** Where the board is looked at from. All figures are pixels of CSS on the screen and inches in the plan. */
+import { planPoint, type PlanPoint, type Vec } from '../../../../core/base/points.ts';
+
+/** Pixels of CSS in an inch of the screen, by definition (CSS Values and Units 4, absolute lengths). */
+export const PX = 96;
+
+export interface View {
+  /** Inches of the screen for an inch of the plan, as the picture's. */
+  readonly scale: number;
+  /** What stands in the middle of the board. */
+  readonly middle: PlanPoint;
+}
+
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** From a post filling the board to a facility of some hundred meters across it. */
+export const LEAST_SCALE = 0.0008;
+export const GREATEST_SCALE = 1.2;
+
+const held = (scale: number): number => Math.min(GREATEST_SCALE, Math.max(LEAST_SCALE, scale));
+
+/** A place in the plan on the screen, from the board's upper left corner. */
+export function toScreen(view: View, size: Size, at: Vec): Vec {
+  const k = view.scale * PX;
+  return { x: size.width / 2 + (at.x - view.middle.x) * k, y: size.height / 2 - (at.y - view.middle.y) * k };
+}
+
+export function toPlan(view: View, size: Size, at: Vec): PlanPoint {
+  const k = view.scale * PX;
+  return planPoint(view.middle.x + (at.x - size.width / 2) / k, view.middle.y - (at.y - size.height / 2) / k);
+}
+
+/** Closer by `factor` (farther below 1); what lies under `at` on the screen stays there. */
+export function zoomAbout(view: View, size: Size, at: Vec, factor: number): View {
+  const scale = held(view.scale * factor);
+  const under = toPlan(view, size, at);
+  const share = view.scale / scale;
+  return {
+    scale,
+    middle: planPoint(under.x + (view.middle.x - under.x) * share, under.y + (view.middle.y - under.y) * share),
+  };
+}
+
+/** The sheet moved under the eye by so many pixels. */
+export function panBy(view: View, dx: number, dy: number): View {
+  const k = view.scale * PX;
+  return { ...view, middle: planPoint(view.middle.x - dx / k, view.middle.y + dy / k) };
+}
+
+export interface PlanBox {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The whole of a box, with so many pixels clear around it for what is written there. */
+export function fitView(box: PlanBox, size: Size, clear: number): View {
+  const wide = Math.max(box.right - box.left, 1);
+  const tall = Math.max(box.high - box.low, 1);
+  // A board smaller than its clear edge still shows the plan in half of itself.
+  const room = { x: Math.max(size.width - 2 * clear, size.width / 2, 1), y: Math.max(size.height - 2 * clear, size.height / 2, 1) };
+  return {
+    scale: held(Math.min(room.x / wide, room.y / tall) / PX),
+    middle: planPoint((box.left + box.right) / 2, (box.low + box.high) / 2),
+  };
+}
