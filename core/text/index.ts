@@ -1,5 +1,6 @@
 /** The one table of words. A second language is a second set of these files. */
 import { board } from './en/board.ts';
+import { browserDesk } from './en/browser-desk.ts';
 import { command } from './en/command.ts';
 import { drawings } from './en/drawings.ts';
 import { faults } from './en/faults.ts';
@@ -20,6 +21,7 @@ import { windowWords } from './en/window.ts';
 
 const table = {
   ...board,
+  ...browserDesk,
   ...command,
   ...drawings,
   ...faults,

@@ -2,21 +2,24 @@ import { type ReactElement } from 'react';
 import { useStore } from '../project/store.ts';
 import { Begin } from '../project/Begin.tsx';
 import { ProjectBar } from '../project/ProjectBar.tsx';
+import { ProjectDialogs } from '../project/ProjectDialogs.tsx';
+import { ProjectKeys } from '../project/ProjectKeys.tsx';
 import { PLACE_VIEWS } from '../places/place-views.tsx';
 import './app.css';
 import { useDeskWindow } from './desk-window.ts';
+import { Notice } from './Notice.tsx';
 import { PlaceList } from './PlaceList.tsx';
 import { TitleBlock } from './TitleBlock.tsx';
 import { WalkStrip } from './WalkStrip.tsx';
 
 /** The window: places along the top, the place itself, the walk of the cattle and the title block below. */
 export function App(): ReactElement {
-  const { session, place } = useDeskWindow();
+  const { session, place, projects } = useDeskWindow();
   const open = useStore(session);
   const here = useStore(place);
-  if (open === null) return <Begin />;
+  const beginning = useStore(projects.beginning);
   const View = PLACE_VIEWS[here];
-  return (
+  const desk = open === null || beginning ? <Begin /> : (
     <div className="app">
       <header className="app-head">
         <PlaceList />
@@ -28,5 +31,13 @@ export function App(): ReactElement {
       <WalkStrip />
       <TitleBlock />
     </div>
+  );
+  return (
+    <>
+      {desk}
+      <Notice />
+      <ProjectKeys />
+      <ProjectDialogs />
+    </>
   );
 }

@@ -4,6 +4,8 @@ import { type BoardOptions } from '../../core/board/types.ts';
 import { type JsonObject } from '../../core/brief/json/types.ts';
 import { type Desk } from '../../electron/bridge/desk.ts';
 import { present } from '../project/history.ts';
+import { createLight, type Light } from '../project/light.ts';
+import { createProjects, type Projects } from '../project/projects.ts';
 import { createSession, projectText, type SessionStore } from '../project/session.ts';
 import { createStore, type Store } from '../project/store.ts';
 import { type WorkClient } from '../work/client.ts';
@@ -39,6 +41,8 @@ export interface Worked {
 export interface DeskWindow {
   readonly desk: Desk;
   readonly session: SessionStore;
+  readonly projects: Projects;
+  readonly light: Store<Light>;
   readonly work: WorkClient;
   readonly worked: Store<Worked>;
   readonly place: Store<Place>;
@@ -79,9 +83,15 @@ export function createDeskWindow(desk: Desk, work: WorkClient): DeskWindow {
   session.subscribe(again);
   board.subscribe(again);
 
+  const projects = createProjects({
+    desk, session, work,
+    tell: (words) => { notice.set(words); },
+    opened: () => { place.set('brief'); },
+  });
+  const light = createLight();
   const select = (part: Partial<Selection>): void => { selection.set({ ...selection.get(), ...part }); };
   return {
-    desk, session, work, worked, place, selection, board, notice, select,
+    desk, session, projects, light, work, worked, place, selection, board, notice, select,
     go: (where, part) => {
       if (part !== undefined) select(part);
       place.set(where);

@@ -1,18 +1,28 @@
 import { type ReactElement } from 'react';
 import { say } from '../../core/text/index.ts';
-import { useStore } from '../project/store.ts';
 import { useDeskWindow } from '../app/desk-window.ts';
-import { canRedo, canUndo } from './history.ts';
+import { canRedo, canUndo, redoLabel, undoLabel } from './history.ts';
+import { LightButton } from './LightButton.tsx';
+import './project-bar.css';
+import { useStore } from './store.ts';
 
 /** What may be done with the project as a whole. */
 export function ProjectBar(): ReactElement | null {
-  const { session } = useDeskWindow();
+  const { session, projects } = useDeskWindow();
   const open = useStore(session);
   if (open === null) return null;
+  const { history } = open;
+  const undoWords = canUndo(history) ? say('place-projects.undo-what', { what: undoLabel(history) }) : undefined;
+  const redoWords = canRedo(history) ? say('place-projects.redo-what', { what: redoLabel(history) }) : undefined;
   return (
-    <div>
-      <button type="button" disabled={!canUndo(open.history)} onClick={session.undo}>{say('place-projects.undo')}</button>
-      <button type="button" disabled={!canRedo(open.history)} onClick={session.redo}>{say('place-projects.redo')}</button>
+    <div className="project-bar" role="toolbar" aria-label={say('place-projects.bar')}>
+      <button type="button" onClick={projects.begin}>{say('place-projects.new')}</button>
+      <button type="button" onClick={() => void projects.openFile()}>{say('place-projects.open')}</button>
+      <button type="button" onClick={() => void projects.save()}>{say('place-projects.save')}</button>
+      <button type="button" onClick={() => void projects.saveAs()}>{say('place-projects.save-as')}</button>
+      <button type="button" disabled={!canUndo(history)} aria-label={undoWords} title={undoWords} onClick={projects.undo}>{say('place-projects.undo')}</button>
+      <button type="button" disabled={!canRedo(history)} aria-label={redoWords} title={redoWords} onClick={projects.redo}>{say('place-projects.redo')}</button>
+      <LightButton />
     </div>
   );
 }

@@ -3,6 +3,8 @@ import { type Json, type JsonObject } from '../../core/brief/json/types.ts';
 import { type FileId } from '../../electron/bridge/desk.ts';
 import { advance, beginHistory, giveUp, type History, present, redo, settle, undo } from './history.ts';
 import { withValue } from './json-path.ts';
+import { type Marks, withMarksThroughout } from './marks.ts';
+import { textOf } from './project-text.ts';
 import { createStore, type Store } from './store.ts';
 
 export interface Session {
@@ -11,7 +13,7 @@ export interface Session {
   readonly file: FileId | null;
   /** The file's name, or what one would be called. */
   readonly name: string;
-  /** The state that the file holds; null: none. */
+  /** The state that can be had again without saving: what the file holds, or the example that was begun with. null: none. */
   readonly saved: JsonObject | null;
   /** Grows with every project that is opened, so that what belongs to the one before it is let go. */
   readonly opened: number;
@@ -34,8 +36,12 @@ export interface SessionStore extends Store<Session | null> {
   giveUp(gesture: string): void;
   undo(): void;
   redo(): void;
-  /** The present state stands in this file now. */
-  markSaved(project: JsonObject, file: FileId, name: string): void;
+  /** `before`, which may have been changed since, stands in this file now as `written`, with the marks that it was given. */
+  markSaved(before: JsonObject, written: JsonObject, marks: Marks, file: FileId, name: string): void;
+  /** The file holds this state: somebody else has written it. */
+  fileHolds(project: JsonObject): void;
+  /** Marks that were handed over stay with their pieces, whatever is undone. */
+  issueMarks(marks: Marks): void;
 }
 
 export function createSession(): SessionStore {
@@ -69,7 +75,14 @@ export function createSession(): SessionStore {
     giveUp: (gesture) => { move((history) => giveUp(history, gesture)); },
     undo: () => { move(undo); },
     redo: () => { move(redo); },
-    markSaved: (project, file, name) => { update((session) => ({ ...session, saved: project, file, name })); },
+    markSaved: (before, written, marks, file, name) => {
+      update((session) => {
+        const steps = session.history.steps.map((step) => (step.project === before ? { ...step, project: written } : step));
+        return { ...session, history: withMarksThroughout({ ...session.history, steps }, marks), saved: written, file, name };
+      });
+    },
+    fileHolds: (project) => { update((session) => ({ ...session, saved: project })); },
+    issueMarks: (marks) => { move((history) => withMarksThroughout(history, marks)); },
   };
 }
 
@@ -77,4 +90,4 @@ export function createSession(): SessionStore {
 export const isUnsaved = (session: Session): boolean => session.saved !== present(session.history);
 
 /** A project as its file holds it. */
-export const projectText = (project: JsonObject): string => `${JSON.stringify(project, null, 2)}\n`;
+export const projectText = textOf;

@@ -42,6 +42,11 @@ export function createAnswers(tools: PackageTools): Answers {
     },
     pieces: () => laidOut().parts.pieces.map(pieceTitle),
     'piece-near': () => null,
+    marks: ({ text }) => {
+      const read = pipeline.read(text, null);
+      const worked = read.ok ? pipeline.design(read.brief) : null;
+      return { marks: worked?.ok === true ? worked.design.parts.marks : null };
+    },
     tables: () => tablesOf(pipeline.schedules(laidOut()), laidOut().brief),
   };
 }

@@ -74,6 +74,8 @@ export interface Questions {
   readonly pieces: { readonly ask: null; readonly answer: readonly PieceTitle[] };
   /** The piece nearest to a place in the plan, within so many inches of it; null: none. */
   readonly 'piece-near': { readonly ask: { readonly at: PlanPoint; readonly within: number }; readonly answer: PieceTitle | null };
+  /** The marks of a project's pieces, those issued before among them; null where it can't be laid out. Sets nothing. */
+  readonly marks: { readonly ask: { readonly text: string }; readonly answer: { readonly marks: Readonly<Record<string, string>> | null } };
   readonly tables: { readonly ask: null; readonly answer: readonly Table[] };
 }
 

@@ -1,0 +1,46 @@
+import { type ReactElement } from 'react';
+import { readBrief } from '../../core/brief/index.ts';
+import { say } from '../../core/text/index.ts';
+import { printLength } from '../../core/units/index.ts';
+import { useDeskWindow } from '../app/desk-window.ts';
+import { type Example, EXAMPLES } from './examples.ts';
+
+/** The examples, each with what it is: the person takes a copy. */
+export function ExampleList(): ReactElement {
+  const { projects } = useDeskWindow();
+  return (
+    <ul className="begin-list">
+      {EXAMPLES.map((example) => {
+        const about = aboutOf(example);
+        return (
+          <li key={example.name}>
+            <button type="button" onClick={() => void projects.openNew(example.text, example.name)}>
+              <strong>{about.title}</strong>
+              {about.lines.map((line) => <span key={line}>{line}</span>)}
+            </button>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+/** What an example is, in lines. Throws where one that comes with the program has a fault. */
+function aboutOf({ name, text }: Example): { readonly title: string; readonly lines: readonly string[] } {
+  const read = readBrief(text);
+  if (!read.ok) throw new Error(`the example ${name} has faults`);
+  const { brief } = read;
+  const what = [
+    ...(brief.site.volume === null ? [] : [say(`place-projects.begin.volume.${brief.site.volume}`)]),
+    say(`place-projects.begin.kind.${brief.cattle.kind}`),
+    say(`place-projects.begin.${brief.units}`),
+    say('place-projects.begin.hand', { hand: brief.crowdPen.hand }),
+  ].join(', ');
+  const sizes = say('place-projects.begin.sizes', {
+    radius: printLength(brief.crowdPen.radius, brief.units),
+    width: printLength(brief.chute.width, brief.units, 'inches'),
+    runs: brief.chute.runs.length,
+    height: printLength(brief.fences.crowdPen.height, brief.units, 'inches'),
+  });
+  return { title: brief.title, lines: [what, sizes] };
+}
