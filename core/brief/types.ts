@@ -2,9 +2,12 @@
 import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
 import { type Section, type Sheet } from '../steel/types.ts';
+import { type OpeningBrief } from './opening-brief.ts';
+import { type Side } from './side.ts';
 
-export type Side = 'left' | 'right';
-export const otherSide = (side: Side): Side => (side === 'left' ? 'right' : 'left');
+export { otherSide, type Side } from './side.ts';
+export type { BackstopBrief, ManGateBrief, OpeningBrief } from './opening-brief.ts';
+
 
 /** What a person got wrong in the file. `path` like `chute.runs[1].angle`; `code` keys the strings table. */
 export interface Fault {
@@ -97,7 +100,7 @@ export interface RampBrief {
   readonly path: string;
 }
 
-/** Subjects that the file may name and that this version does not build, with how many of each. */
+/** Subjects that the file may name and that this version does not build, with how many of each; of openings those on such subjects. */
 export interface LaterSubjects {
   readonly openings: number;
   readonly catwalks: number;
@@ -159,5 +162,6 @@ export interface Brief {
   readonly control: { readonly b: PlanPoint; readonly c: PlanPoint | null; readonly note: string };
   /** Piece marks already issued: signature to mark. */
   readonly marks: Readonly<Record<string, string>>;
+  readonly openings: readonly OpeningBrief[];
   readonly later: LaterSubjects;
 }

@@ -3,28 +3,30 @@
  *
  * | how it is answered | rules |
  * | --- | --- |
- * | measured | crowd-sweep, crowd-radius, junction-tangent, funnel-angle, lead-length, see-ahead, single-turn, chute-length, chute-inside-radius, fence-height, post-depth, ground-fall, post-line-offset, tie-angle, control-clear, foul-fence, foul-path, foul-post |
+ * | measured | first-backstop, backstop-count, man-pass, foul-opening, crowd-sweep, crowd-radius, junction-tangent, funnel-angle, lead-length, see-ahead, single-turn, chute-length, chute-inside-radius, fence-height, post-depth, ground-fall, post-line-offset, tie-angle, control-clear, foul-fence, foul-path, foul-post |
  * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
- * | yes or no, nothing to measure | solid-crowd, solid-outer, tenure |
+ * | counted in the crowd pen and in the chute | man-gate, lone-animal |
+ * | yes or no, nothing to measure | first-backstop-held, solid-crowd, solid-outer, tenure |
  * | only reports: Look, with the figures | rail-gap |
  * | a note for a person: Look | night-light |
  * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare, rail-other-jurisdiction |
  * | in every project, built by a later version: Look | crowd-gate-rest, quiet, swing-foul, hinge-load |
- * | unmet where the brief has no opening; where it has, a later version's: Look | man-gate, lone-animal, return-way |
+ * | unmet where the brief has no sort pen; where it has, a later version's: Look | return-way |
  * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
  * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
- * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, first-backstop, first-backstop-held, backstop-count, holding-area, solid-ramp, rail-height, catwalk-guard, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, man-pass, stair-rise, load-ramp-width, load-ramp-slope, ramp-cleat-needed, ramp-step, ramp-cleat, dock-height, unload-dock, unload-width, roof-see-through, roof-daylight, foul-opening |
+ * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, holding-area, solid-ramp, rail-height, catwalk-guard, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise, load-ramp-width, load-ramp-slope, ramp-cleat-needed, ramp-step, ramp-cleat, dock-height, unload-dock, unload-width, roof-see-through, roof-daylight |
  */
 import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';
 import { chuteWidth, chuteWidthLarge } from './judges/chute-width.ts';
 import { crowdArea, crowdRadius, crowdSweep, funnelAngle, groundFall } from './judges/crowd-pen.ts';
-import { loneAnimal, manGate } from './judges/escapes.ts';
+import { backstopCount, firstBackstop, firstBackstopHeld } from './judges/backstops.ts';
 import { fenceHeight } from './judges/fence-height.ts';
 import { footingLoad } from './judges/footing-load.ts';
-import { fouls } from './judges/fouls.ts';
+import { fouls, openingFouls } from './judges/fouls.ts';
 import { junctionTangent } from './judges/junction-tangent.ts';
 import { crowdCatwalk, crowdGate, subjectOf } from './judges/later-subjects.ts';
+import { loneAnimal, manGate, manPass } from './judges/man-gates.ts';
 import { postDepth } from './judges/post-depth.ts';
 import { postLineOffset } from './judges/post-line-offset.ts';
 import { railGap } from './judges/rail-gap.ts';
@@ -37,7 +39,6 @@ import { controlClear, tieAngle } from './judges/stakeout.ts';
 import { type Judge } from './outcome.ts';
 import { type RuleId } from './rules/table.ts';
 
-const opening = subjectOf('openings');
 const catwalk = subjectOf('catwalks');
 const ramp = subjectOf('ramps');
 const roof = subjectOf('roof');
@@ -53,9 +54,9 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'squeeze-hidden': subjectOf('squeezePad'),
   'crew-hidden': subjectOf('squeezePad', 'catwalks'),
   'single-turn': singleTurn,
-  'first-backstop': opening,
-  'first-backstop-held': opening,
-  'backstop-count': opening,
+  'first-backstop': firstBackstop,
+  'first-backstop-held': firstBackstopHeld,
+  'backstop-count': backstopCount,
   quiet: crowdGate,
   'chute-width-600': chuteWidth('calf'),
   'chute-width-yearling': chuteWidth('yearling'),
@@ -81,7 +82,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'catwalk-skin': catwalk,
   'catwalk-width': catwalk,
   'man-gate': manGate,
-  'man-pass': opening,
+  'man-pass': manPass,
   'lone-animal': loneAnimal,
   'stair-rise': catwalk,
   'sort-gate': sortGate,
@@ -103,7 +104,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'ground-fall': groundFall,
   'foul-fence': fouls('foul-fence'),
   'foul-path': fouls('foul-path'),
-  'foul-opening': opening,
+  'foul-opening': openingFouls,
   'foul-post': fouls('foul-post'),
   'post-line-offset': postLineOffset,
   'roll-limit': rollLimit,

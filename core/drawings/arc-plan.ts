@@ -9,6 +9,7 @@ import { footHeight } from '../drafting/view.ts';
 import { faceCurve, facePoint, headingAt } from '../layout/index.ts';
 import { type Piece } from '../parts/index.ts';
 import { say } from '../text/index.ts';
+import { betweenJambs } from './between-jambs.ts';
 import { boundsOf, extremesOf, turnPlan } from './bounds.ts';
 import { type Stretch, piecesIn } from './elevation.ts';
 import { type Block } from './flow.ts';
@@ -57,9 +58,9 @@ function arcAt(page: Page, stretch: Stretch, elevation: Scale, most: { readonly 
   const foot = footHeight(kit, { title, scaleText: scale.text }, block, width);
   const height = foot + span.height * scale.scale + 2 * over;
   const shapes: Shape[] = [
-    { kind: 'curve', curve: lines[0]!, pen: PENS.thin },
-    { kind: 'curve', curve: lines[1]!, pen: PENS.outline },
-    { kind: 'curve', curve: lines[2]!, pen: PENS.outline },
+    ...betweenJambs(fence, u0, u1).flatMap(([a, b]) =>
+      ([[0, PENS.thin], [kr - d / 2, PENS.outline], [kr + d / 2, PENS.outline]] as const).map(([offset, pen]): Shape =>
+        ({ kind: 'curve', curve: turn.curve(faceCurve(fence, a, b, offset)), pen }))),
     { kind: 'curve', curve: turn.curve(faceCurve(fence, u0, u1, kr)), pen: PENS.center },
     ...posts.slice(stretch.from, stretch.to + 1).map((post): Shape => ({
       kind: 'circle',

@@ -7,6 +7,7 @@ import { type CalloutSpec, type DimensionSpec, type Shape } from '../drafting/mo
 import { faceCurve, facePoint, type Fence, type Post } from '../layout/index.ts';
 import { type Piece } from '../parts/index.ts';
 import { say } from '../text/index.ts';
+import { betweenJambs } from './between-jambs.ts';
 import { boundsOf, turnPlan } from './bounds.ts';
 import { type Detail } from './detail.ts';
 import { type DrawInput } from './input.ts';
@@ -20,8 +21,9 @@ const STUB = 14;
 /** Rails of the top row and the skin, as two pairs of lines, between two places on a fence. */
 function fenceStub(input: DrawInput, fence: Fence, from: number, to: number): Shape[] {
   const { kr, d, t } = fence.section;
-  const shapes: Shape[] = [{ kind: 'curve', curve: PLAN.curve(faceCurve(fence, from, to, 0)), pen: PENS.thin }];
-  if (t > 0 && fence.brief.solidTo > 0) shapes.push({ kind: 'curve', curve: PLAN.curve(faceCurve(fence, from, to, t)), pen: PENS.thin });
+  const sheet = t > 0 && fence.brief.solidTo > 0 ? [0, t] : [0];
+  const shapes = betweenJambs(fence, from, to).flatMap(([a, b]) =>
+    sheet.map((offset): Shape => ({ kind: 'curve', curve: PLAN.curve(faceCurve(fence, a, b, offset)), pen: PENS.thin })));
   for (const piece of topRails(input, fence)) {
     if (piece.place.kind !== 'rail') continue;
     const a = Math.max(from, piece.place.from);

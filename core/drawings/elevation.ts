@@ -145,20 +145,22 @@ interface Seen {
   readonly ends: readonly [boolean, boolean];
 }
 
-/** Pieces that stand in the stretch, cut at its ends (a corner's own run past the last post is kept). */
+/** Pieces that stand in the stretch, cut at its ends (what runs past the last post to a corner or a jamb is kept). */
 function within(panel: FenceParts, pieces: readonly Piece[], x0: number, x1: number): Seen[] {
   const first = panel.x(panel.posts[0]!.u);
   const last = panel.x(panel.posts[panel.posts.length - 1]!.u);
   const low = x0 <= first + SAME_LENGTH ? -Infinity : x0;
   const high = x1 >= last - SAME_LENGTH ? Infinity : x1;
+  const reach = panel.fence.brief.post.along / 2 + SAME_LENGTH;
   const out: Seen[] = [];
   for (const piece of pieces) {
     if (piece.place.kind !== 'rail' && piece.place.kind !== 'skin') continue;
     const a = panel.x(piece.place.from);
     const b = panel.x(piece.place.to);
-    const from = Math.max(a, low);
-    const to = Math.min(b, high);
-    if (to - from > SAME_LENGTH) out.push({ piece, from, to, ends: [from === a, to === b] });
+    // A piece that begins or ends at a jamb does so half a post past the post's center.
+    const from = low - a > reach ? low : a;
+    const to = b - high > reach ? high : b;
+    if (Math.min(b, high) - Math.max(a, low) > Math.min(reach, (b - a) / 2)) out.push({ piece, from, to, ends: [from === a, to === b] });
   }
   return out;
 }
@@ -189,7 +191,7 @@ export function bandOf(stretch: Stretch, x0: number, x1: number): Band {
   }));
   const bayOf = (from: number): { readonly start: number; readonly size: number } => {
     let i = posts.length - 2;
-    while (i > 0 && panel.x(posts[i]!.u) > from + 1) i -= 1;
+    while (i > 0 && panel.x(posts[i]!.u) > from + brief.post.along / 2 + 1) i -= 1;
     const start = Math.max(from, panel.x(posts[i]!.u));
     return { start, size: panel.x(posts[i + 1]!.u) - start };
   };

@@ -8,6 +8,7 @@ import { type DimensionSpec, type Drawing, type Shape } from '../drafting/model.
 import { largerPaper, paperNamed } from '../drafting/paper.ts';
 import { faceCurve } from '../layout/index.ts';
 import { say } from '../text/index.ts';
+import { betweenJambs } from './between-jambs.ts';
 import { boundsOf, turnPlan } from './bounds.ts';
 import { mouthDetail, pivotDetail } from './corner-details.ts';
 import { type Detail, detailView } from './detail.ts';
@@ -56,13 +57,13 @@ function junctionPlan(input: DrawInput): Detail {
   const pieceOf = postPieces(input.parts);
   const fences = layout.fences.filter((fence) => fence.run === 'junction');
   const shapes: Shape[] = fences.flatMap((fence) => {
-    const span = fence.spans[0]!;
-    const from = span.posts[0]!;
-    const to = span.posts[span.posts.length - 1]!;
+    const from = fence.spans[0]!.posts[0]!;
+    const to = fence.spans[fence.spans.length - 1]!.posts.at(-1)!;
+    const edges = [-1, 1].map((way) => fence.section.kr + (way * fence.section.d) / 2);
     return [
-      { kind: 'curve', curve: PLAN.curve(fence.face), pen: PENS.thin },
-      ...[-1, 1].map((way): Shape => ({ kind: 'curve', curve: PLAN.curve(faceCurve(fence, from, to, fence.section.kr + (way * fence.section.d) / 2)), pen: PENS.outline })),
-    ] as Shape[];
+      ...betweenJambs(fence, 0, fence.length).map(([a, b]): Shape => ({ kind: 'curve', curve: PLAN.curve(faceCurve(fence, a, b, 0)), pen: PENS.thin })),
+      ...betweenJambs(fence, from, to).flatMap(([a, b]) => edges.map((edge): Shape => ({ kind: 'curve', curve: PLAN.curve(faceCurve(fence, a, b, edge)), pen: PENS.outline }))),
+    ];
   });
   const posts = layout.posts.filter((post) => post.run === 'junction' || post.kind === 'pivot-post' || (post.alsoEnds?.run === 'junction'));
   const funnelFace = layout.runs.find((run) => run.name === 'junction')!.faces[side]!;

@@ -6,3 +6,4 @@ export { lineHeight, rampFigures, type CleatFigures, type RampFigures, type Step
 export { fromLowEnd } from './ramps/along.ts';
 export { rampParts, type RampPart } from './ramps/ramp-fences.ts';
 export type * from './types.ts';
+export type * from './openings/types.ts';

@@ -10,8 +10,11 @@ import { mouthCorner } from './mouth-corner.ts';
 import { pivotGap } from './pivot-gap.ts';
 import { placePosts } from './posts.ts';
 import { setOutRuns } from './set-out-runs.ts';
-import { spanChains } from './spans.ts';
 import { setOutRamps } from './ramps/set-out-ramps.ts';
+import { fitOpenings } from './openings/fit.ts';
+import { openingSpots } from './openings/spots.ts';
+import { standOpenings } from './openings/stand.ts';
+import { chainEnds, spanFences } from './spans.ts';
 import { type Layout } from './types.ts';
 
 export type LayoutResult =
@@ -28,13 +31,17 @@ export function layOut(brief: Brief): LayoutResult {
   const chains = chainFences(lines, brief.crowdPen.hand);
   const wedge = radians(brief.crowdPen.funnelAngle + Math.PI - brief.crowdPen.sweep);
   const faults = [...buildFaults(brief, lines), ...pivotFaults(brief, chains, wedge)];
+  const { spots, faults: misplaced } = openingSpots(brief, setOut.runs, lines);
+  faults.push(...misplaced);
   if (faults.length > 0) return { ok: false, faults };
 
   const lastAlley = chains.alley[chains.alley.length - 1]!;
   const gaps = { alley: pivotGap(lastAlley.section, wedge), funnel: pivotGap(chains.funnel.section, wedge) };
   const corner = mouthCorner(chains.funnel, chains.chute[0]!, gaps.funnel);
   if (corner === null) return { ok: false, faults: [mouthFault()] };
-  const spanned = spanChains(chains, gaps, corner);
+  const ended = chainEnds(chains, gaps, corner);
+  const fitted = fitOpenings(spots, (line) => ended.ends.get(line)!);
+  const spanned = spanFences(ended, fitted.cuts);
   const fences = lines.map((line) => spanned.fences.get(line)!);
   const short = bayFaults(brief, fences);
   if (short.length > 0) return { ok: false, faults: short };
@@ -53,13 +60,14 @@ export function layOut(brief: Brief): LayoutResult {
       posts,
       closingPlates: closingPlates(brief, spanned.fences.get(lastAlley)!, spanned.fences.get(chains.funnel)!),
       ramps: setOutRamps(brief, fences, posts).ramps,
+      openings: standOpenings(brief, fitted.spots, fences),
       pivot,
       mouth: setOut.mouth,
       mouthDistance: setOut.mouthDistance,
       funnelLength: setOut.funnelLength,
       pivotWedge: wedge,
       pivotGap: gaps,
-      fouls: findFouls({ runs: setOut.runs, fences, joins, posts }),
+      fouls: [...findFouls({ runs: setOut.runs, fences, joins, posts }), ...fitted.fouls],
     },
   };
 }

@@ -1,28 +1,46 @@
 import { inches, type Inches } from '../base/quantity.ts';
+import { SAME_LENGTH } from '../base/tolerance.ts';
 import { divideBays } from './divide-bays.ts';
 import { type FenceLine } from './fence-line.ts';
-import { type Span, type SpanEnd } from './types.ts';
+import { type Cut } from './openings/cuts.ts';
+import { type Stop } from './stop.ts';
+import { type Span } from './types.ts';
 
-/** What one end of a span is, and where its post, its rails and its skin stop, along the face. */
-export interface Stop {
-  readonly end: SpanEnd;
-  readonly post: Inches;
-  readonly rail: Inches;
-  readonly skin: Inches;
+/** The spans between two stops of a fence and the gaps cut into it, in order. Bays count from 1; a gap is a bay too. */
+export function makeSpans(line: FenceLine, start: Stop, end: Stop, cuts: readonly Cut[]): readonly Span[] {
+  const spans: Span[] = [];
+  let from = start;
+  let firstBay = 1;
+  let posts: Inches[] = [];
+  const close = (to: Stop): void => {
+    const span = makeSpan(line, from, to, posts, firstBay);
+    spans.push(span);
+    // The gap that follows is a bay of its own, begun by this span's last post.
+    firstBay += span.posts.length;
+    posts = [];
+  };
+  for (const cut of cuts) {
+    if (cut.kind === 'post') posts.push(cut.at);
+    else {
+      close(cut.end);
+      from = cut.start;
+    }
+  }
+  close(end);
+  return spans;
 }
 
-/** A stop where post, rails and skin all end at one place. */
-export const evenStop = (end: SpanEnd, at: Inches): Stop => ({ end, post: at, rail: at, skin: at });
-
-/** The span between two stops, its bays numbered from 1. */
-export function makeSpan(line: FenceLine, start: Stop, end: Stop): Span {
-  const posts = divideBays(line, start.post, end.post);
+/** One span; `set`: posts within it that have a place of their own, ascending. Equal bays stand between each two of them. */
+function makeSpan(line: FenceLine, start: Stop, end: Stop, set: readonly Inches[], firstBay: number): Span {
+  const between = set.filter((u) => u > start.post + SAME_LENGTH && u < end.post - SAME_LENGTH);
+  const fixed = [start.post, ...between, end.post];
+  const posts = fixed.slice(1).flatMap((to, i) => divideBays(line, fixed[i]!, to).slice(i === 0 ? 0 : 1));
   const last = posts.length - 1;
   return {
     start: start.end,
     end: end.end,
     posts,
-    firstBay: 1,
+    firstBay,
     railStops: posts.map((u, i) => (i === 0 ? start.rail : i === last ? end.rail : u)),
     skinFrom: inches(start.skin),
     skinTo: inches(end.skin),

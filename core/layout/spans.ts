@@ -2,12 +2,21 @@ import { inches, type Inches } from '../base/quantity.ts';
 import { type Chains } from './chains.ts';
 import { type FenceLine } from './fence-line.ts';
 import { type MouthCorner } from './mouth-corner.ts';
-import { evenStop, makeSpan, type Stop } from './span.ts';
+import { type Cut } from './openings/cuts.ts';
+import { type Ends } from './openings/fit.ts';
+import { makeSpans } from './span.ts';
+import { evenStop, type Stop } from './stop.ts';
 import { type Fence } from './types.ts';
 
 export interface PivotGaps {
   readonly alley: Inches;
   readonly funnel: Inches;
+}
+
+/** Where each fence begins and ends, and for each fence the one that it follows on the same post. */
+export interface ChainEnds {
+  readonly ends: ReadonlyMap<FenceLine, Ends>;
+  readonly follows: ReadonlyMap<FenceLine, FenceLine>;
 }
 
 /** The fences with their posts, and for each fence the one that it follows on the same post. */
@@ -16,9 +25,9 @@ export interface FencedChains {
   readonly follows: ReadonlyMap<FenceLine, FenceLine>;
 }
 
-/** Sets the posts of every chain between its two ends. */
-export function spanChains(chains: Chains, gaps: PivotGaps, corner: MouthCorner): FencedChains {
-  const fences = new Map<FenceLine, Fence>();
+/** The two ends of every fence of every chain. */
+export function chainEnds(chains: Chains, gaps: PivotGaps, corner: MouthCorner): ChainEnds {
+  const ends = new Map<FenceLine, Ends>();
   const follows = new Map<FenceLine, FenceLine>();
   const walk = (chain: readonly FenceLine[], first: Stop, lastOf: (line: FenceLine) => Stop): void => {
     chain.forEach((line, i) => {
@@ -26,7 +35,7 @@ export function spanChains(chains: Chains, gaps: PivotGaps, corner: MouthCorner)
       if (before !== undefined) follows.set(line, before);
       const start = before === undefined ? first : evenStop({ kind: 'joint' }, inches(0));
       const end = i === chain.length - 1 ? lastOf(line) : evenStop({ kind: 'joint' }, line.length);
-      fences.set(line, { ...line, spans: [makeSpan(line, start, end)] });
+      ends.set(line, { start, end });
     });
   };
   const freeStart = evenStop({ kind: 'free' }, inches(0));
@@ -43,5 +52,12 @@ export function spanChains(chains: Chains, gaps: PivotGaps, corner: MouthCorner)
   walk(chains.chute, { end, post: post.downstream, rail: rail.downstream, skin: skin.downstream }, freeEnd);
   const first = chains.chute[0];
   if (first !== undefined) follows.set(first, chains.funnel);
+  return { ends, follows };
+}
+
+/** Sets the posts of every fence between its two ends and what openings cut into it. */
+export function spanFences({ ends, follows }: ChainEnds, cuts: ReadonlyMap<FenceLine, readonly Cut[]>): FencedChains {
+  const fences = new Map([...ends].map(([line, { start, end }]): [FenceLine, Fence] =>
+    [line, { ...line, spans: makeSpans(line, start, end, cuts.get(line) ?? []) }]));
   return { fences, follows };
 }

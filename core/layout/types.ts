@@ -5,6 +5,7 @@ import { type PlanPoint } from '../base/points.ts';
 import { type FenceBrief, type RampBrief, type Side } from '../brief/types.ts';
 import { type RampFigures } from './ramps/figures.ts';
 import { type Section } from '../steel/types.ts';
+import { type Opening } from './openings/types.ts';
 
 /** One run of the path, in walking order: `alley-1` …, `crowd-pen`, `junction`, `chute-1` …. */
 export interface Run {
@@ -136,7 +137,7 @@ export interface ClosingPlate {
 /**
  * Two things in one place. `at` is where (the first place, in walking order, of those between the same two runs).
  * `measured`: foul-fence, foul-path: the number of places; foul-post: inches by which the posts are too near;
- * post-line-offset: inches between the two post centers.
+ * post-line-offset: inches between the two post centers; foul-opening: inches by which it lies over a run's end or another opening.
  */
 export interface Foul {
   readonly kind: 'foul-fence' | 'foul-path' | 'foul-opening' | 'foul-post' | 'post-line-offset';
@@ -144,6 +145,8 @@ export interface Foul {
   readonly measured: number;
   /** In walking order; one name twice where a run fouls itself. */
   readonly runs: readonly string[];
+  /** foul-opening: the opening that is left out, and the one that it lies over; null where that is its run's end. */
+  readonly openings?: { readonly path: string; readonly other: string | null };
 }
 
 /** A ramp with its dock as it lies. Its fences and posts stand among those of the layout, under its run's name. */
@@ -167,6 +170,8 @@ export interface Layout {
   readonly closingPlates: readonly ClosingPlate[];
   /** In walking order; their runs, fences and posts stand among the others, last. */
   readonly ramps: readonly Ramp[];
+  /** Those that stand; one that fouls is among the fouls. */
+  readonly openings: readonly Opening[];
   readonly pivot: PlanPoint;
   readonly mouth: PlanPoint;
   /** m: how far the mouth lies beyond the pivot's diameter. */

@@ -5,6 +5,7 @@ import { command } from './en/command.ts';
 import { drawings } from './en/drawings.ts';
 import { faults } from './en/faults.ts';
 import { findings } from './en/findings.ts';
+import { gates } from './en/gates.ts';
 import { layoutFaults } from './en/layout-faults.ts';
 import { placeBrief } from './en/place-brief.ts';
 import { placeCheck } from './en/place-check.ts';
@@ -26,6 +27,7 @@ const table = {
   ...drawings,
   ...faults,
   ...findings,
+  ...gates,
   ...layoutFaults,
   ...placeBrief,
   ...placeCheck,

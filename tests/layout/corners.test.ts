@@ -83,12 +83,12 @@ describe('the corner at the mouth', () => {
       for (const own of [funnel, chute]) expect(distanceToCurve(own.face, post.at)).toBeCloseTo(own.section.k, 4);
       const first = chute.spans[0]!;
       kinds.add(`${first.start.kind} ${chute.faceRadius === null ? 'straight' : 'arc'}`);
-      expect(funnel.spans[0]!.end).toEqual(first.start);
+      expect(funnel.spans.at(-1)!.end).toEqual(first.start);
       const axis = first.start.kind === 'mitre' ? 'kr' : 'k';
       const meet = (up: number, upOffset: number, down: number, downOffset: number): number =>
         distance(facePoint(funnel, up, upOffset), facePoint(chute, down, downOffset));
       expect(meet(endOf(funnel).rails, funnel.section[axis], first.railStops[0]!, chute.section[axis])).toBeLessThan(1e-6);
-      expect(meet(funnel.spans[0]!.skinTo, funnel.section.t / 2, first.skinFrom, chute.section.t / 2)).toBeLessThan(1e-6);
+      expect(meet(funnel.spans.at(-1)!.skinTo, funnel.section.t / 2, first.skinFrom, chute.section.t / 2)).toBeLessThan(1e-6);
     }
     expect([...kinds].sort()).toEqual(['corner arc', 'corner straight', 'mitre arc', 'mitre straight']);
   });

@@ -132,7 +132,7 @@ const joins = (layout: Layout): Set<string> =>
 /** Pairs of runs of which a fence's face or back crosses another's, by the corners of polylines alone; joined fences left out. */
 function polylineFouls(layout: Layout): Set<string> {
   const lines = layout.fences.map((f) => {
-    const [from, to] = [f.spans[0]!.posts[0]!, f.spans[0]!.posts.at(-1)!];
+    const [from, to] = [f.spans[0]!.posts[0]!, f.spans.at(-1)!.posts.at(-1)!];
     const steps = f.faceRadius === null ? 1 : Math.max(8, Math.ceil((to - from) / f.faceRadius / 0.01));
     const at = (offset: number): readonly Vec[] => Array.from({ length: steps + 1 }, (_, i) => facePoint(f, from + ((to - from) * i) / steps, offset));
     return { fence: f, lines: [at(0), at(f.section.k + f.section.D / 2)] };

@@ -17,11 +17,22 @@ function eachLayout(seeds: number, look: (layout: Layout, seed: number) => void)
   expect(drawn).toBeGreaterThan(seeds / 2);
 }
 
+/** Posts parted at those that a backstop has set; each such post ends one stretch and begins the next. */
+function stretches(posts: readonly number[], set: readonly number[]): number[][] {
+  const out: number[][] = [[]];
+  for (const u of posts) {
+    out.at(-1)!.push(u);
+    if (u !== posts[0] && u !== posts.at(-1) && set.includes(u)) out.push([u]);
+  }
+  return out;
+}
+
 describe('bays', () => {
-  it('are equal on the post line, no longer than the spacing, and as few as that allows', () => {
+  it('are equal on the post line between posts with a place of their own, no longer than the spacing, and as few as that allows', () => {
     eachLayout(150, (layout) => {
       for (const { spans, section: { k }, brief, ...line } of layout.fences) {
-        for (const { posts } of spans) {
+        const set = layout.openings.flatMap((one) => (one.kind === 'backstop' && one.run === line.run ? [one.sides[line.side].u as number] : []));
+        for (const posts of spans.flatMap((span) => stretches(span.posts, set))) {
           const bays = posts.slice(1).map((u, i) => lengthAtOffset(line, posts[i]!, u, k));
           const whole = bays.reduce((sum, bay) => sum + bay, 0);
           for (const bay of bays) expect(bay).toBeCloseTo(whole / bays.length, 6);
@@ -75,11 +86,12 @@ describe('posts', () => {
       for (const post of ended) {
         const upstream: Fence = fenceOf(layout, post.alsoEnds!.run, post.alsoEnds!.side);
         expect(post.bay).toBe(1);
-        expect(post.alsoEnds!.bay).toBe(upstream.spans[0]!.posts.length);
-        expect(post.alsoEnds!.u).toBe(upstream.spans[0]!.posts.at(-1));
+        // A gap between two spans is a bay of its own.
+        expect(post.alsoEnds!.bay).toBe(upstream.spans.reduce((sum, span) => sum + span.posts.length, 0));
+        expect(post.alsoEnds!.u).toBe(upstream.spans.at(-1)!.posts.at(-1));
       }
       // Every post of every fence is there: its own, or under the fence that follows.
-      const stations = layout.fences.reduce((sum, f) => sum + f.spans[0]!.posts.length, 0);
+      const stations = layout.fences.reduce((sum, f) => sum + f.spans.flatMap((span) => span.posts).length, 0);
       expect(layout.posts.length).toBe(stations - ended.length + 1);
     });
   });

@@ -1,7 +1,7 @@
 /** What holds for any project that can be made: random briefs over the full ranges, fixed seeds. */
 import { describe, expect, it } from 'vitest';
 import { type Brief } from '../../core/brief/types.ts';
-import { layOut, lengthAtOffset, type Fence, type Layout } from '../../core/layout/index.ts';
+import { layOut, lengthAtOffset, type Fence, type Layout, type Span } from '../../core/layout/index.ts';
 import { fitsSheet, makeParts, type Parts, type Piece } from '../../core/parts/index.ts';
 import { mirrorBrief, randomBriefObject } from '../support/random-brief-object.ts';
 
@@ -26,10 +26,11 @@ const made = all.filter((one) => one !== null);
 /** What does not hold, by seed and piece or row: an empty list is the test passed. */
 type Wrong = (string | number)[][];
 
-const railsOf = (one: Made, fence: Fence): Map<number, Piece[]> => {
+const railsOf = (one: Made, fence: Fence, span: Span): Map<number, Piece[]> => {
   const rows = new Map<number, Piece[]>();
   for (const piece of one.parts.pieces) {
     if (piece.place.kind !== 'rail' || piece.run !== fence.run || piece.side !== fence.side) continue;
+    if (piece.bay < span.firstBay || piece.bay >= span.firstBay + span.posts.length) continue;
     const row = rows.get(piece.place.row) ?? [];
     row.push(piece);
     rows.set(piece.place.row, row);
@@ -72,38 +73,42 @@ describe('random projects', () => {
     for (const one of made) {
       const { weldGap } = one.brief.shop;
       for (const fence of one.layout.fences) {
-        const [span] = fence.spans;
-        const axis = lengthAtOffset(fence, span!.railStops[0]!, span!.railStops.at(-1)!, fence.section.kr);
-        const rows = railsOf(one, fence);
-        expect(rows.size).toBe(fence.brief.rails);
-        for (const [row, pieces] of rows) {
-          const lapped = fence.brief.construction === 'lapped';
-          let bay = 1;
-          for (const piece of pieces) {
-            if (piece.bay !== bay) wrong.push([one.seed, piece.key]);
-            bay += piece.bays;
+        for (const span of fence.spans) {
+          const axis = lengthAtOffset(fence, span.railStops[0]!, span.railStops.at(-1)!, fence.section.kr);
+          const rows = railsOf(one, fence, span);
+          expect(rows.size).toBe(fence.brief.rails);
+          for (const [row, pieces] of rows) {
+            const lapped = fence.brief.construction === 'lapped';
+            let bay = span.firstBay;
+            for (const piece of pieces) {
+              if (piece.bay !== bay) wrong.push([one.seed, piece.key]);
+              bay += piece.bays;
+            }
+            const length = pieces.reduce((sum, piece) => sum + piece.length + (lapped ? weldGap : 0), 0);
+            // Alike pieces take the figures of the shortest, within a step of cutting.
+            const closes = lapped ? Math.abs(length - axis) < 1e-4 * pieces.length + 1e-6 : length < axis;
+            if (!closes || bay !== span.firstBay + span.posts.length - 1) wrong.push([one.seed, fence.run, fence.side, row, length, axis]);
           }
-          const length = pieces.reduce((sum, piece) => sum + piece.length + (lapped ? weldGap : 0), 0);
-          // Alike pieces take the figures of the shortest, within a step of cutting.
-          const closes = lapped ? Math.abs(length - axis) < 1e-4 * pieces.length + 1e-6 : length < axis;
-          if (!closes || bay !== span!.posts.length) wrong.push([one.seed, fence.run, fence.side, row, length, axis]);
         }
       }
     }
     expect(wrong).toEqual([]);
   });
 
-  it('end every rail on a post\'s center or at the mitre', () => {
+  it('end every rail on a post\'s center, at the mitre, or (lapped) at a jamb', () => {
     const wrong: Wrong = [];
     for (const one of made) {
       for (const fence of one.layout.fences) {
-        const stops = new Set<number>(fence.spans[0]!.posts);
-        const { start, end } = fence.spans[0]!;
-        if (start.kind === 'mitre') stops.add(fence.spans[0]!.railStops[0]!);
-        if (end.kind === 'mitre') stops.add(fence.spans[0]!.railStops.at(-1)!);
-        for (const pieces of railsOf(one, fence).values()) {
-          for (const { key, place } of pieces) {
-            if (place.kind !== 'rail' || !stops.has(place.from) || !stops.has(place.to)) wrong.push([one.seed, key]);
+        for (const span of fence.spans) {
+          const stops = new Set<number>(span.posts);
+          const { start, end } = span;
+          const lapped = fence.brief.construction === 'lapped';
+          if (start.kind === 'mitre' || (lapped && start.kind === 'jamb')) stops.add(span.railStops[0]!);
+          if (end.kind === 'mitre' || (lapped && end.kind === 'jamb')) stops.add(span.railStops.at(-1)!);
+          for (const pieces of railsOf(one, fence, span).values()) {
+            for (const { key, place } of pieces) {
+              if (place.kind !== 'rail' || !stops.has(place.from) || !stops.has(place.to)) wrong.push([one.seed, key]);
+            }
           }
         }
       }
@@ -129,16 +134,18 @@ describe('random projects', () => {
     for (const one of made) {
       for (const fence of one.layout.fences) {
         if (fence.brief.construction !== 'lapped') continue;
-        const rows = [...railsOf(one, fence).entries()].sort(([a], [b]) => a - b).map(([, pieces]) => pieces);
-        const joints = rows.map((pieces) => pieces.slice(1).map((piece) => piece.bay));
-        const counts = rows.map((pieces) => pieces.length);
-        const fewest = Math.min(...counts);
-        rows.slice(1).forEach((_, i) => {
-          const shared = joints[i + 1]!.filter((joint) => joints[i]!.includes(joint));
-          if (shared.length > 0) expect(joints[i + 1]).toEqual(joints[i]);
-          expect(counts[i + 1]).toBeLessThanOrEqual(fewest + 1);
-        });
-        expect(counts[0]).toBe(fewest);
+        for (const span of fence.spans) {
+          const rows = [...railsOf(one, fence, span).entries()].sort(([a], [b]) => a - b).map(([, pieces]) => pieces);
+          const joints = rows.map((pieces) => pieces.slice(1).map((piece) => piece.bay));
+          const counts = rows.map((pieces) => pieces.length);
+          const fewest = Math.min(...counts);
+          rows.slice(1).forEach((_, i) => {
+            const shared = joints[i + 1]!.filter((joint) => joints[i]!.includes(joint));
+            if (shared.length > 0) expect(joints[i + 1]).toEqual(joints[i]);
+            expect(counts[i + 1]).toBeLessThanOrEqual(fewest + 1);
+          });
+          expect(counts[0]).toBe(fewest);
+        }
       }
     }
   });
@@ -147,25 +154,27 @@ describe('random projects', () => {
     const wrong: Wrong = [];
     for (const one of made) {
       for (const fence of one.layout.fences) {
-        const [span] = fence.spans;
-        const { solidFrom, solidTo, sheet } = fence.brief;
-        const skins = one.parts.pieces.filter((p) => p.kind === 'skin' && p.run === fence.run && p.side === fence.side);
-        const solid = sheet !== null && solidTo > solidFrom;
-        expect(skins.length > 0).toBe(solid);
-        if (!solid) continue;
-        const area = skins.reduce((sum, p) => sum + p.length * p.flatHeight!, 0);
-        const flat = lengthAtOffset(fence, span!.skinFrom, span!.skinTo, sheet.thickness / 2);
-        expect(Math.abs(area / (flat * (solidTo - solidFrom)) - 1)).toBeLessThan(1e-5);
-        for (const { key, place, length, flatHeight } of skins) {
-          if (place.kind !== 'skin') throw new Error(`a skin without its place: ${key}`);
-          const fits = fitsSheet(one.brief.shop.sheets, length, flatHeight!);
-          const partsOnRails = [place.bottom, place.top].every((edge) => [solidFrom, solidTo, ...fence.section.rows].some((h) => Math.abs(h - edge) < 1e-9));
-          const partsOnPosts = [place.from, place.to].every((end) => [span!.skinFrom, span!.skinTo, ...span!.posts].includes(end));
-          if (!fits || !partsOnRails || !partsOnPosts) wrong.push([one.seed, key]);
+        for (const span of fence.spans) {
+          const { solidFrom, solidTo, sheet } = fence.brief;
+          const skins = one.parts.pieces.filter((p) => p.kind === 'skin' && p.run === fence.run && p.side === fence.side
+            && p.bay >= span.firstBay && p.bay < span.firstBay + span.posts.length);
+          const solid = sheet !== null && solidTo > solidFrom;
+          expect(skins.length > 0).toBe(solid);
+          if (!solid) continue;
+          const area = skins.reduce((sum, p) => sum + p.length * p.flatHeight!, 0);
+          const flat = lengthAtOffset(fence, span.skinFrom, span.skinTo, sheet.thickness / 2);
+          expect(Math.abs(area / (flat * (solidTo - solidFrom)) - 1)).toBeLessThan(1e-5);
+          for (const { key, place, length, flatHeight } of skins) {
+            if (place.kind !== 'skin') throw new Error(`a skin without its place: ${key}`);
+            const fits = fitsSheet(one.brief.shop.sheets, length, flatHeight!);
+            const partsOnRails = [place.bottom, place.top].every((edge) => [solidFrom, solidTo, ...fence.section.rows].some((h) => Math.abs(h - edge) < 1e-9));
+            const partsOnPosts = [place.from, place.to].every((end) => [span.skinFrom, span.skinTo, ...span.posts].includes(end));
+            if (!fits || !partsOnRails || !partsOnPosts) wrong.push([one.seed, key]);
+          }
         }
       }
     }
-    expect(wrong).toEqual([]);
+expect(wrong).toEqual([]);
   });
 
   it('have one post piece for each post and stand in the order of the walk', () => {

@@ -2,6 +2,7 @@
 import { degrees, inches } from '../../core/base/quantity.ts';
 import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side } from '../../core/brief/index.ts';
 import { arc, fence, makeBrief, section, sheet, straight } from './brief-builder.ts';
+import { mirrorOpenings, randomOpenings } from './random-openings.ts';
 import { seeded, type Random } from './random.ts';
 
 const RAILS = ['pipe 1 1/4 sch 40', 'pipe 1 1/2 sch 40', 'pipe 2 sch 40', 'tubing 2 3/8 x 0.190', 'pipe 2 1/2 sch 40'];
@@ -49,7 +50,7 @@ export function randomBriefObject(seed: number): Brief {
   const pair = (place: string): Record<Side, FenceBrief> => ({ left: other(`${place}.left`), right: other(`${place}.right`) });
   const radius = random.between(72, 240);
   const sweep = random.chance(0.6) ? 180 : random.between(90, 240);
-  return makeBrief({
+  const bare = makeBrief({
     alley: { runs: randomRuns(random, 3) },
     crowdPen: {
       radius: inches(radius),
@@ -71,6 +72,7 @@ export function randomBriefObject(seed: number): Brief {
       stock: random.chance(0.5) ? {} : { [base.rail.name]: [inches(240), inches(random.between(240, 504))] },
     },
   });
+  return { ...bare, openings: randomOpenings(random, bare) };
 }
 
 const swap = <T>({ left, right }: Readonly<Record<Side, T>>): Record<Side, T> => ({ left: right, right: left });
@@ -85,5 +87,6 @@ export function mirrorBrief(brief: Brief): Brief {
     crowdPen: { ...brief.crowdPen, hand: otherSide(brief.crowdPen.hand) },
     chute: { ...brief.chute, runs: brief.chute.runs.map(mirrorRun) },
     fences: { crowdPen, alley: swap(alley), junction: swap(junction), chute: swap(chute), ramp: swap(ramp) },
+    openings: mirrorOpenings(brief.openings),
   };
 }

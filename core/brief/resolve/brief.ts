@@ -9,6 +9,7 @@ import { type Brief, type RunBrief } from '../types.ts';
 import { builtDrafts, finishFences, type FenceDrafts } from './fence-drafts.ts';
 import { noteFenceDefaults } from './fence-defaults.ts';
 import { type Filler } from './filler.ts';
+import { resolveOpenings } from './openings.ts';
 import { resolveShop, type ShopTables } from './shop.ts';
 import { resolveRamps } from './ramps.ts';
 import { countLater, noteSubjectDefaults } from './subjects.ts';
@@ -117,6 +118,7 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     shop: resolveShop(file, looked.tables, [...built, pen.pivotPost], filler),
     control: resolveControl(file, filler),
     marks: file.marks ?? {},
+    openings: resolveOpenings(file),
     later: countLater(file),
   };
 }

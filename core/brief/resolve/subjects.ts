@@ -6,6 +6,7 @@ import { pathText, type Path } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
 import { type LaterSubjects } from '../types.ts';
 import { type Filler } from './filler.ts';
+import { laterOpenings } from './openings.ts';
 import { printExactly } from './print-exactly.ts';
 
 type Group = Readonly<Record<string, unknown>>;
@@ -54,7 +55,7 @@ export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
 
 /** How many there are of each subject that this version does not build. */
 export const countLater = (file: ProjectFile): LaterSubjects => ({
-  openings: file.openings?.length ?? 0,
+  openings: laterOpenings(file),
   catwalks: file.catwalks?.length ?? 0,
   ramps: file.ramps?.length ?? 0,
   squeezePad: file.squeezePad === undefined ? 0 : 1,

@@ -31,6 +31,10 @@ export function holdSubjects(judged: Judged): void {
   file.openings?.forEach((opening, index) => {
     holdRun('openings', index, opening.run);
     if (opening.kind === 'man-gate' && opening.side === undefined) judged.report(['openings', index, 'side'], 'fault.missing', { allowed: 'left, right' });
+    if (opening.kind === 'backstop' && !unknowable && names.includes(opening.run) && !/^chute(-\d+)?$/.test(opening.run)) {
+      const chute = names.filter((name) => /^chute(-\d+)?$/.test(name));
+      judged.report(['openings', index, 'run'], 'fault.backstop-run', { value: showValue(opening.run), allowed: chute.slice(0, 60).join(', ') });
+    }
   });
   file.catwalks?.forEach((catwalk, index) => {
     holdRun('catwalks', index, catwalk.run);

@@ -70,5 +70,6 @@ export const faults = {
   'fault.control-same': 'in the same place as {other}; allowed is a point of its own',
   'fault.mark-twice': '{mark} is already the mark of another piece; allowed is a mark for each',
   'fault.run-name': '{value} is not a run of this project; allowed is {allowed}',
+  'fault.backstop-run': '{value} is not the chute, and a backstop stands only there; allowed is {allowed}',
   'fault.order': '{value} is not after {other}; allowed is a value beyond it',
 } as const;

@@ -1,0 +1,57 @@
+/**
+ * Sizes of gates that no brief and no contract gives: common practice of the trade, no source. Inches; a shop may build otherwise.
+ * Everything that the layout, the pieces, the checks and the drawings of gates take for granted stands here and nowhere else.
+ */
+export const GATE_PRACTICE = {
+  /** A man gate: a mitred pipe frame with bars across, hung on two weld-on barrel hinges on the jamb that the cattle pass first. */
+  manGate: {
+    frame: 'pipe 1 1/2 sch 40',
+    bar: 'pipe 1 sch 40',
+    /** Leaf above the ground. */
+    ground: 3,
+    /** Clear of the jamb at the free end. */
+    strikeGap: 0.5,
+    /** Opens this far to the cattle's side, degrees. */
+    opens: 90,
+    /** Clear height between two bars at most. */
+    barGap: 12,
+    /** Frames wider than this get uprights between. */
+    uprightEach: 48,
+    /** Flat stop on the free jamb, outside the leaf: thickness by width. */
+    stop: { plate: '1/4', thickness: 0.25, width: 2 },
+  },
+  /** A weld-on barrel hinge: outside diameter of the barrel, its length, its pin; the barrel fills the gap between jamb and frame. */
+  hinge: { barrel: 1.25, length: 4, pin: 0.75, fromEnd: 8 },
+  /** The crowd gate: solid, on two ring hinges round the pivot post. */
+  crowdGate: {
+    frame: 'pipe 2 sch 40',
+    bar: 'pipe 1 1/2 sch 40',
+    ground: 3,
+    uprightEach: 48,
+    barGap: 16,
+    /** From the pivot post's surface to the frame: the ring and its strap. */
+    hingeGap: 1.5,
+    ring: { thickness: 0.5, width: 3, fromEnd: 8 },
+    /** Clear of plates, fences and posts where the leaf comes to rest. */
+    restClear: 0.5,
+    /** Ratchet latch: a tooth to engage at most this far apart along the outer face, and this high. */
+    tooth: { each: 12, plate: '3/8', thickness: 0.375, width: 2, length: 4 },
+  },
+  /** A backstop: a leaf that slides up between round guides under a beam across the chute, on the two posts at its station. */
+  backstop: {
+    beam: 'pipe 2 1/2 sch 40',
+    frame: 'pipe 1 1/4 sch 40',
+    bar: 'pipe 1 sch 40',
+    guide: 'pipe 1/2 sch 40',
+    /** Bottom of the leaf when it is down, and its height. */
+    bottom: 15,
+    leafHeight: 36,
+    /** Clear under the leaf when it is held up. */
+    clearUnder: 72,
+    /** Between the leaf and each face; between the leaf and each guide. */
+    sideGap: 0.5,
+    guideGap: 0.25,
+    /** Rope past the beam to where it is worked from, and what it takes to tie off. */
+    ropeReach: 240,
+  },
+} as const;

@@ -1,0 +1,50 @@
+/** Openings as they stand in the plan. Plain data in plan inches. */
+import { type PlanPoint } from '../../base/points.ts';
+import { type Inches, type Radians } from '../../base/quantity.ts';
+import { type BackstopBrief, type Side } from '../../brief/types.ts';
+
+/** The ground that a leaf passes over: its pin, how far its farthest corner reaches, and the directions between which it turns. */
+export interface Swing {
+  readonly pin: PlanPoint;
+  readonly reach: Inches;
+  /** Of the leaf when it is shut, counter-clockwise from +x. */
+  readonly shut: Radians;
+  /** Signed turn from there to where it is open. */
+  readonly turn: Radians;
+}
+
+interface Stands {
+  readonly run: string;
+  /** For findings: `openings[0]`; the crowd gate's is `crowdPen`. */
+  readonly path: string;
+  /** Its middle, on the face (a backstop's on the centerline). */
+  readonly at: PlanPoint;
+  /** From the mouth, on the centerline; null off the chute. */
+  readonly station: Inches | null;
+  /** Clear width. */
+  readonly width: Inches;
+}
+
+/** A way out through a fence. `u` and the rest count along the face from the run's start. */
+export interface ManGate extends Stands {
+  readonly kind: 'man-gate';
+  readonly side: Side;
+  readonly u: Inches;
+  readonly from: Inches;
+  readonly to: Inches;
+  /** The opening is a bay of its own. */
+  readonly bay: number;
+  /** The leaf hangs on the jamb that the cattle pass first, so that one who pushes past shuts it. */
+  readonly swing: Swing;
+}
+
+/** A frame across the chute, a post on either side. */
+export interface Backstop extends Stands {
+  readonly kind: 'backstop';
+  readonly held: BackstopBrief['held'];
+  readonly station: Inches;
+  /** Position of its post along each face, and that post's bay. */
+  readonly sides: Readonly<Record<Side, { readonly u: Inches; readonly bay: number; readonly post: PlanPoint }>>;
+}
+
+export type Opening = ManGate | Backstop;
