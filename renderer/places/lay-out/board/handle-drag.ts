@@ -2,7 +2,7 @@ import { planPoint, type PlanPoint } from '../../../../core/base/points.ts';
 import { draggedValue, type Handle } from '../../../../core/board/index.ts';
 import { say } from '../../../../core/text/index.ts';
 import { printFigure, wholeStep, writtenFigure } from '../figures.ts';
-import { setFigure } from '../set-figure.ts';
+import { setFigure } from '../edits/set-figure.ts';
 import { type FigureTag } from './figure-tag.ts';
 import { planUnder, type Scene } from './scene.ts';
 

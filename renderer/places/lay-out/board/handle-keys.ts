@@ -3,7 +3,7 @@ import { say } from '../../../../core/text/index.ts';
 import { stepped, writtenFigure } from '../figures.ts';
 import { type DeskWindow } from '../../../app/desk-window.ts';
 import { present } from '../../../project/history.ts';
-import { setFigure } from '../set-figure.ts';
+import { setFigure } from '../edits/set-figure.ts';
 import { type Scene } from './scene.ts';
 
 const STEPS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 10, PageDown: -10 };

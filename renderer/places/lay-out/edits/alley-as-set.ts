@@ -1,5 +1,5 @@
-import { type JsonObject } from '../../../core/brief/json/types.ts';
-import { valueAt, withValue } from '../../project/json-path.ts';
+import { type JsonObject } from '../../../../core/brief/json/types.ts';
+import { valueAt, withValue } from '../../../project/json-path.ts';
 
 /** The alley that is taken where a project says none (the format's default). */
 const DEFAULT_RUNS = [{ kind: 'straight', length: '20 ft' }] as const;

@@ -1,0 +1,40 @@
+/** Openings, catwalks and ramps as a person adds them: in the middle of the run, with the least that the project format asks for. */
+import { type Json, type JsonObject } from '../../../../core/brief/json/types.ts';
+import { type StationRun } from '../../../../core/schedules/index.ts';
+import { valueAt, withValue } from '../../../project/json-path.ts';
+import { type Units } from '../../../work/protocol.ts';
+import { writtenLength } from '../figures.ts';
+
+export type Subject = 'man-gate' | 'backstop' | 'catwalk';
+
+/** What may be added to a run: a man gate to any with a fence, a backstop and a catwalk beside the chute. */
+export function subjectsFor(run: StationRun): readonly Subject[] {
+  if (/^chute-\d+$/.test(run.run)) return ['man-gate', 'backstop', 'catwalk'];
+  return /^(alley-\d+|crowd-pen|junction)$/.test(run.run) ? ['man-gate', 'catwalk'] : [];
+}
+
+/** Width of a man gate to begin with, inches: what the examples of the project format have. */
+const GATE = { in: 14, mm: 360 / 25.4 } as const;
+
+export function addSubject(project: JsonObject, subject: Subject, run: StationRun, units: Units): JsonObject {
+  const hand = valueAt(project, 'crowdPen.hand') === 'right' ? 'right' : 'left';
+  // The pen has its fence on the side away from the pivot post; elsewhere a person goes out on the same side.
+  const side = hand === 'left' ? 'right' : 'left';
+  const along = (share: number): number | string => writtenLength((run.from ?? 0) + run.length * share, units);
+  const name = run.from === null ? run.run : 'chute';
+  switch (subject) {
+    case 'man-gate':
+      return added(project, 'openings', { kind: 'man-gate', run: name, side, at: along(0.5), width: writtenLength(GATE[units], units) });
+    case 'backstop':
+      return added(project, 'openings', { kind: 'backstop', run: name, at: along(0.5) });
+    case 'catwalk':
+      return added(project, 'catwalks', { run: name, side, from: along(0), to: along(1) });
+  }
+}
+
+export const addRamp = (project: JsonObject, kind: 'load' | 'unload'): JsonObject => added(project, 'ramps', { kind });
+
+function added(project: JsonObject, list: string, item: Json): JsonObject {
+  const items = valueAt(project, list);
+  return withValue(project, list, [...(Array.isArray(items) ? (items as readonly Json[]) : []), item]);
+}
