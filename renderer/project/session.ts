@@ -1,6 +1,7 @@
 /** The project that is open: its states, its file, and whether it is saved. */
 import { type Json, type JsonObject } from '../../core/brief/json/types.ts';
 import { type FileId } from '../../electron/bridge/desk.ts';
+import { alleyAsSet } from './alley-as-set.ts';
 import { advance, beginHistory, giveUp, type History, present, redo, settle, undo } from './history.ts';
 import { withValue } from './json-path.ts';
 import { type Marks, withMarksThroughout } from './marks.ts';
@@ -69,7 +70,9 @@ export function createSession(): SessionStore {
     change,
     setField: (path, value, how) => {
       const session = store.get();
-      if (session !== null) change(withValue(present(session.history), path, value), how);
+      if (session === null) return;
+      const project = present(session.history);
+      change(withValue(path.startsWith('alley.runs[') && value !== undefined ? alleyAsSet(project) : project, path, value), how);
     },
     settle: () => { move(settle); },
     giveUp: (gesture) => { move((history) => giveUp(history, gesture)); },

@@ -2,7 +2,7 @@
 import { type PlanPoint } from '../../../../core/base/points.ts';
 import { type DeskWindow } from '../../../app/desk-window.ts';
 import { createStore, type Store } from '../../../project/store.ts';
-import { type View } from './view.ts';
+import { type Size, type View } from './view.ts';
 
 export interface Shows {
   readonly sizes: boolean;
@@ -34,6 +34,11 @@ export interface BoardState {
   readonly dragged: Store<string | null>;
   /** Handle whose figure is being typed, by its id. */
   readonly typing: Store<string | null>;
+  /** Piece mark that is to be brought into sight. */
+  readonly sought: Store<string | null>;
+  /** Of the sheet on the screen, pixels; nothing while it is not there. */
+  readonly size: () => Size;
+  setSize(size: Size): void;
   /** Handle that is to be given the focus, by its id, as soon as it stands on the board. */
   readonly wanted: Store<string | null>;
 }
@@ -45,7 +50,11 @@ export function boardState(desk: DeskWindow): BoardState {
   const opened = desk.session.get()?.opened ?? 0;
   const found = kept.get(desk);
   if (found?.opened === opened) return found.state;
+  let size: Size = { width: 0, height: 0 };
   const state: BoardState = {
+    size: () => size,
+    setSize: (next) => { size = next; },
+    sought: createStore<string | null>(null),
     view: createStore<View | null>(null),
     shows: found?.state.shows ?? createStore<Shows>({ sizes: true, marks: false, sights: false, places: true }),
     measuring: createStore<Measuring | null>(null),

@@ -1,15 +1,13 @@
 import { type G } from '@svgdotjs/svg.js';
-import { type Vec } from '../../../../core/base/points.ts';
-import { type PlanPoint } from '../../../../core/base/points.ts';
-import { say, type StringKey } from '../../../../core/text/index.ts';
-import { type NumberedFinding, numberedFindings, runOfFinding } from '../numbered-findings.ts';
+import { type PlanPoint, type Vec } from '../../../../core/base/points.ts';
+import { findingTitle, runOfFinding, type ShownFinding, shownFindings } from '../shown-findings.ts';
 import { type Layer, onScreen, type Scene } from './scene.ts';
 
 const RADIUS = 13;
 /** From one number to the next where several findings are at one place. */
 const BESIDE = 30;
 
-type Placed = NumberedFinding & { readonly at: PlanPoint };
+type Placed = ShownFinding & { readonly at: PlanPoint };
 
 /** Where the findings are: a dot with its number; the chosen one has a ring. */
 export function findingLayer(scene: Scene): Layer {
@@ -23,11 +21,12 @@ export function findingLayer(scene: Scene): Layer {
     const element = group.group().addClass(`finding-dot finding-${one.finding.result}`);
     element.element('circle').attr({ r: 22 }).addClass('finding-touch');
     element.element('circle').attr({ r: RADIUS }).addClass('finding-spot');
-    element.element('text').attr({ 'text-anchor': 'middle', y: 5 }).node.textContent = String(one.number);
+    element.element('text').attr({ 'text-anchor': 'middle', y: 5 }).node.textContent = String(one.number ?? '');
     element.attr({ role: 'button', tabindex: 0, 'aria-label': findingLabel(one) });
     const choose = (event: Event): void => {
       event.stopPropagation();
-      desk.select({ finding: desk.selection.get().finding === one.index ? null : one.index, run: runOfFinding(one.finding), mark: null });
+      const runs = desk.worked.get().laid?.stations.runs.map(({ run }) => run) ?? [];
+      desk.select({ finding: desk.selection.get().finding === one.index ? null : one.index, run: runOfFinding(one.finding, runs), mark: null });
     };
     element.node.addEventListener('pointerdown', (event) => { event.stopPropagation(); });
     element.node.addEventListener('click', choose);
@@ -56,7 +55,7 @@ export function findingLayer(scene: Scene): Layer {
   };
   return {
     draw: () => {
-      const findings = state.shows.get().places ? numberedFindings(desk.worked.get().laid?.findings ?? []) : [];
+      const findings = state.shows.get().places ? shownFindings(desk.worked.get().laid?.findings ?? []) : [];
       const placed = findings.flatMap((one) => (one.finding.at === null ? [] : [{ ...one, at: one.finding.at }]));
       // While a hand moves, the places move and seldom the findings: the dots stay and are moved.
       const now = placed.flatMap((one) => [one.index, one.number, findingLabel(one)]);
@@ -80,5 +79,4 @@ function never(index: number): never {
   throw new Error(`no finding ${String(index)}`);
 }
 
-const findingLabel = ({ number, finding }: NumberedFinding): string =>
-  say('place-lay-out.finding', { number, result: say(`result.${finding.result}`), rule: say(`rule.${finding.id}` as StringKey), where: finding.where });
+const findingLabel = (one: ShownFinding): string => `${findingTitle(one)}, ${one.finding.where}`;

@@ -2,7 +2,6 @@ import { planPoint, type PlanPoint } from '../../../../core/base/points.ts';
 import { draggedValue, type Handle } from '../../../../core/board/index.ts';
 import { say } from '../../../../core/text/index.ts';
 import { printFigure, wholeStep, writtenFigure } from '../figures.ts';
-import { setFigure } from '../edits/set-figure.ts';
 import { type FigureTag } from './figure-tag.ts';
 import { planUnder, type Scene } from './scene.ts';
 
@@ -71,7 +70,7 @@ export function handleDrag(scene: Scene, node: SVGElement, now: () => Handle, ta
     tag.show(printFigure(handle.figure, value, units), event.clientX - edge.left + 22, event.clientY - edge.top - 44);
     if (value === held.value) return;
     held.value = value;
-    setFigure(desk.session, handle.path, writtenFigure(handle.figure, value, units), { label: say('place-lay-out.drag', { label: handle.label }), gesture: held.gesture });
+    desk.session.setField(handle.path, writtenFigure(handle.figure, value, units), { label: say('place-lay-out.drag', { label: handle.label }), gesture: held.gesture });
   };
   const up = (event: PointerEvent): void => {
     if (event.pointerId !== held?.pointer) return;

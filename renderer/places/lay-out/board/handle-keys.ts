@@ -3,7 +3,6 @@ import { say } from '../../../../core/text/index.ts';
 import { stepped, writtenFigure } from '../figures.ts';
 import { type DeskWindow } from '../../../app/desk-window.ts';
 import { present } from '../../../project/history.ts';
-import { setFigure } from '../edits/set-figure.ts';
 import { type Scene } from './scene.ts';
 
 const STEPS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 10, PageDown: -10 };
@@ -34,7 +33,7 @@ export function handleKeys(scene: Scene, node: SVGElement, now: () => Handle): (
     const value = stepped(handle, before, event.shiftKey ? steps * 10 : steps, units);
     if (value === before) return;
     asked = value;
-    setFigure(desk.session, handle.path, writtenFigure(handle.figure, value, units), { label: say('place-lay-out.drag', { label: handle.label }), gesture });
+    desk.session.setField(handle.path, writtenFigure(handle.figure, value, units), { label: say('place-lay-out.drag', { label: handle.label }), gesture });
   };
   const settle = (): void => { desk.session.settle(); };
   const chosen = (): void => {

@@ -12,6 +12,7 @@ import { handleLayer } from './handle-layer.ts';
 import { leadToFinding } from './lead-to-finding.ts';
 import { pictureLayer } from './picture-layer.ts';
 import { redrawTimes } from './redraw-times.ts';
+import { viewOfPieces } from './seek-piece.ts';
 import { type Layer, type Scene } from './scene.ts';
 
 /**
@@ -20,27 +21,36 @@ import { type Layer, type Scene } from './scene.ts';
  */
 export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk: DeskWindow, state: BoardState): () => void {
   const svg = SVG(element);
-  const box = { width: element.clientWidth, height: element.clientHeight };
-  const scene: Scene = { desk, state, svg, size: () => box };
+  const measureSheet = (): void => { state.setSize({ width: element.clientWidth, height: element.clientHeight }); };
+  measureSheet();
+  const scene: Scene = { desk, state, svg, size: state.size };
   const times = redrawTimes(desk);
   const piece = chosenPiece(desk, () => { draw(); });
   const layers: readonly Layer[] = [pictureLayer(scene, piece.keys), findingLayer(scene), handleLayer(scene, figureTag(tagElement))];
 
   const place = (): void => { for (const layer of layers) layer.place(); };
+  const seek = (): void => {
+    const picture = desk.worked.get().laid?.picture ?? null;
+    const view = state.view.get();
+    const next = state.sought.get() === null || picture === null || view === null ? null : viewOfPieces(picture, piece.keys(), view, state.size());
+    if (next === null) return;
+    state.sought.set(null);
+    state.view.set(next);
+  };
   const draw = (): void => {
-    if (state.view.get() === null) fitBoard(state.view, desk.worked.get().laid?.picture ?? null, box);
+    if (state.view.get() === null) fitBoard(state.view, desk.worked.get().laid?.picture ?? null, state.size());
     for (const layer of layers) layer.draw();
     times.drawn();
+    seek();
   };
   const sized = new ResizeObserver(() => {
-    box.width = element.clientWidth;
-    box.height = element.clientHeight;
+    measureSheet();
     place();
   });
   sized.observe(element);
   const lets = [
     desk.worked.subscribe(draw), desk.selection.subscribe(draw), state.shows.subscribe(draw), state.measuring.subscribe(draw), state.wanted.subscribe(draw),
-    state.view.subscribe(place),
+    state.view.subscribe(place), state.sought.subscribe(seek),
     boardAsks(desk, state), leadToFinding(scene),
     boardPointer(scene, piece.chooseAt(scene), () => undefined), boardKeys(scene, () => false),
     times.end, piece.end,

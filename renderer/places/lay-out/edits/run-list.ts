@@ -1,7 +1,7 @@
 /** Runs of the alley and the chute as lists: what a person does with them keeps what stands on each run with its run. */
 import { isJsonObject, type Json, type JsonObject } from '../../../../core/brief/json/types.ts';
+import { alleyAsSet } from '../../../project/alley-as-set.ts';
 import { valueAt, withValue } from '../../../project/json-path.ts';
-import { alleyAsSet } from './alley-as-set.ts';
 import { runName, type RunPlace, runPlace } from './run-place.ts';
 
 /** The runs of a part, its default said where the file is silent. */

@@ -1,0 +1,37 @@
+import { type ReactElement } from 'react';
+import { say } from '../../../../core/text/index.ts';
+import { useDeskWindow } from '../../../app/desk-window.ts';
+import { present } from '../../../project/history.ts';
+import { useStore } from '../../../project/store.ts';
+import { type BoardState } from '../board/board-state.ts';
+import { useCalm } from '../use-calm.ts';
+import { ChosenPiece } from './ChosenPiece.tsx';
+import { ChosenRun } from './ChosenRun.tsx';
+import { FindingList } from './FindingList.tsx';
+import { HandleList } from './HandleList.tsx';
+import './panel.css';
+import { RampList } from './RampList.tsx';
+import { usePieces } from './use-pieces.ts';
+
+/** Beside the board: the figures of what is chosen, or of the whole. */
+export function Panel({ state }: { readonly state: BoardState }): ReactElement {
+  const { session, worked, selection } = useDeskWindow();
+  const open = useCalm(session);
+  const { laid } = useCalm(worked);
+  const { run, mark } = useStore(selection);
+  const pieces = usePieces(laid);
+  const project = open === null ? null : present(open.history);
+  return (
+    <aside className="lay-out-panel" aria-label={say('place-lay-out.panel')}>
+      {mark === null ? null : <ChosenPiece mark={mark} pieces={pieces} state={state} />}
+      {project === null || laid === null ? null : run === null ? (
+        <>
+          <p>{say('place-lay-out.nothing-chosen')}</p>
+          <HandleList laid={laid} state={state} />
+          <FindingList laid={laid} run={null} />
+          <RampList project={project} />
+        </>
+      ) : <ChosenRun project={project} laid={laid} run={run} pieces={pieces} />}
+    </aside>
+  );
+}
