@@ -27,6 +27,8 @@ export interface Measuring {
 export interface BoardState {
   /** null: not fitted to the plan yet. */
   readonly view: Store<View | null>;
+  /** Scale of the view that the plan was fitted in for the first time; null when what was written at that scale has been looked at too. */
+  firstFit: number | null;
   readonly shows: Store<Shows>;
   /** null: nothing is being measured. */
   readonly measuring: Store<Measuring | null>;
@@ -52,6 +54,7 @@ export function boardState(desk: DeskWindow): BoardState {
   if (found?.opened === opened) return found.state;
   let size: Size = { width: 0, height: 0 };
   const state: BoardState = {
+    firstFit: null,
     size: () => size,
     setSize: (next) => { size = next; },
     sought: createStore<string | null>(null),

@@ -37,8 +37,20 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
     state.sought.set(null);
     state.view.set(next);
   };
+  const fitFirst = (): void => {
+    const picture = desk.worked.get().laid?.picture ?? null;
+    const view = state.view.get();
+    if (view === null) {
+      fitBoard(state.view, picture, state.size());
+      state.firstFit = state.view.get()?.scale ?? null;
+    } else if (state.firstFit !== null && picture?.scale === state.firstFit) {
+      // What is written round the steel is known for this scale now. Unless a hand was quicker, the plan is fitted to it.
+      if (view.scale === state.firstFit) fitBoard(state.view, picture, state.size());
+      state.firstFit = null;
+    }
+  };
   const draw = (): void => {
-    if (state.view.get() === null) fitBoard(state.view, desk.worked.get().laid?.picture ?? null, state.size());
+    fitFirst();
     for (const layer of layers) layer.draw();
     times.drawn();
     seek();

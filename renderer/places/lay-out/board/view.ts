@@ -57,14 +57,29 @@ export interface PlanBox {
   readonly high: number;
 }
 
-/** The whole of a box, with so many pixels clear around it for what is written there. */
-export function fitView(box: PlanBox, size: Size, clear: number): View {
+/** Clear edges, pixels: room for what is written beside the steel. */
+export interface Edges {
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export const evenEdges = (clear: number): Edges => ({ left: clear, right: clear, low: clear, high: clear });
+
+/** The whole of a box with clear edges around it. */
+export function fitView(box: PlanBox, size: Size, edges: Edges): View {
   const wide = Math.max(box.right - box.left, 1);
   const tall = Math.max(box.high - box.low, 1);
-  // A board smaller than its clear edge still shows the plan in half of itself.
-  const room = { x: Math.max(size.width - 2 * clear, size.width / 2, 1), y: Math.max(size.height - 2 * clear, size.height / 2, 1) };
+  // On a board smaller than its clear edges the plan still has half of it.
+  const room = {
+    x: Math.max(size.width - edges.left - edges.right, size.width / 2, 1),
+    y: Math.max(size.height - edges.low - edges.high, size.height / 2, 1),
+  };
+  const scale = held(Math.min(room.x / wide, room.y / tall) / PX);
+  const k = scale * PX;
   return {
-    scale: held(Math.min(room.x / wide, room.y / tall) / PX),
-    middle: planPoint((box.left + box.right) / 2, (box.low + box.high) / 2),
+    scale,
+    middle: planPoint((box.left + box.right) / 2 + (edges.right - edges.left) / 2 / k, (box.low + box.high) / 2 + (edges.high - edges.low) / 2 / k),
   };
 }

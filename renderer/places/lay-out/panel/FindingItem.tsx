@@ -16,11 +16,13 @@ export function FindingItem({ one, units }: { readonly one: ShownFinding; readon
   return (
     <li className="finding-item">
       <button type="button" className={finding.result === 'fix' ? 'plain attention' : 'plain'} aria-pressed={here} onClick={() => { select({ finding: here ? null : one.index }); }}>
-        {findingTitle(one)}
+        <span>
+          {findingTitle(one)}
+          <small>{finding.where}</small>
+        </span>
       </button>
       {here ? (
         <div className="finding-more">
-          <p>{finding.where}</p>
           <p>{measured === null ? say('place-lay-out.limit', { limit }) : say('place-lay-out.measured', { measured, limit })}</p>
           <button type="button" onClick={() => { go('check', { finding: one.index }); }}>{say('place-lay-out.to-check')}</button>
         </div>

@@ -27,9 +27,9 @@ export function Panel({ state }: { readonly state: BoardState }): ReactElement {
       {project === null || laid === null ? null : run === null ? (
         <>
           <p>{say('place-lay-out.nothing-chosen')}</p>
-          <HandleList laid={laid} state={state} />
           <FindingList laid={laid} run={null} />
           <RampList project={project} />
+          <HandleList laid={laid} state={state} />
         </>
       ) : <ChosenRun project={project} laid={laid} run={run} pieces={pieces} />}
     </aside>
