@@ -74,17 +74,23 @@ export interface Desk {
   openProject(): Promise<Reply<OpenedProject | null>>;
   recentProjects(): Promise<readonly RecentProject[]>;
   openRecent(id: string): Promise<Reply<OpenedProject>>;
-  /** Writes the file whole or not at all. `force`: also where somebody else has changed it. */
+  /**
+   * Writes the file whole or not at all, and drops its draft. `force`: also over what `changed` last told of; where somebody has
+   * changed the file once more since, that is told in turn.
+   */
   saveProject(file: FileId, text: string, force: boolean): Promise<Reply<Saved>>;
-  /** Lets a person say where; null where they said nowhere. */
+  /** Lets a person say where; null where they said nowhere. The draft that the work had before stays: the page drops it. */
   saveProjectAs(suggestedName: string, text: string): Promise<Reply<Omit<OpenedProject, 'text'> | null>>;
 
   /** Keeps unsaved work beside its file, or in the program's own place where it has none. One draft a project. */
   keepDraft(file: FileId | null, text: string): Promise<Reply<null>>;
   dropDraft(file: FileId | null): Promise<Reply<null>>;
-  /** Drafts that an earlier window left. */
+  /** Drafts that an earlier window left, the newest first, those found beside a file that was opened included; never this window's own. */
   drafts(): Promise<readonly Draft[]>;
-  /** Takes a draft up (its file, where it still has one) or throws it away. */
+  /**
+   * Takes a draft up (its file, where it still has one) or throws it away. One taken up is this window's own from then on and stays until
+   * it is saved or dropped. Where the file has been changed since the draft was begun, the first save tells of it.
+   */
   takeDraft(id: string): Promise<Reply<{ readonly project: OpenedProject | null; readonly text: string }>>;
   throwDraft(id: string): Promise<Reply<null>>;
 

@@ -34,7 +34,7 @@ interface Shape<A extends readonly unknown[], R> {
 }
 
 /** Each request with the schema of its arguments, as one list, and of its reply. */
-export const requests = {
+export const requests: { readonly [N in RequestName]: Shape<Readonly<Parameters<Desk[N]>>, Awaited<ReturnType<Desk[N]>>> } = {
   openProject: { args: z.tuple([]), reply: reply(opened.nullable()) },
   recentProjects: { args: z.tuple([]), reply: z.array(z.strictObject({ id: recentId, name, folder: z.string() })) },
   openRecent: { args: z.tuple([recentId]), reply: reply(opened) },
@@ -52,13 +52,13 @@ export const requests = {
   },
   showPackage: { args: z.tuple([folderId]), reply: reply(none) },
   print: { args: z.tuple([bytes, name]), reply: reply(none) },
-} satisfies { [N in RequestName]: Shape<Readonly<Parameters<Desk[N]>>, Awaited<ReturnType<Desk[N]>>> };
+};
 
 /** Each notice with the schema of its arguments. */
-export const notices = {
+export const notices: { readonly [N in NoticeName]: z.ZodType<Readonly<Parameters<Desk[N]>>> } = {
   tellUnsaved: z.tuple([z.boolean()]),
   letClose: z.tuple([z.boolean()]),
-} satisfies { [N in NoticeName]: z.ZodType<Readonly<Parameters<Desk[N]>>> };
+};
 
 /** What the machine asks of the page. */
 export const asked = z.union([

@@ -1,7 +1,7 @@
 import { printFault, type Fault } from '../../core/brief/index.ts';
 import { BUILT_KINDS, createPipeline, keepMarks, makePackage, PACKAGE_KINDS, type PackageFile } from '../../core/package/index.ts';
 import { say } from '../../core/text/index.ts';
-import { liesIn, mend, packagePlace, plain, printRefusal, readProject, recognize, Refused, refuseLesser, replaceFile, withReason, writePackage, type ProjectFile } from '../disk/index.ts';
+import { liesIn, mend, packagePlace, plain, printRefusal, readProject, recognize, Refused, refuseLesser, replaceFile, sameBytes, withReason, writePackage, type ProjectFile } from '../disk/index.ts';
 import { EXIT, type Io } from './io.ts';
 import { type Options, readOptions } from './options.ts';
 import { tellFindings } from './tell-findings.ts';
@@ -106,7 +106,10 @@ async function keepInProject(
     return;
   }
   const bytes = new TextEncoder().encode(project.byteOrderMark ? `\ufeff${text}` : text);
-  await replaceFile(io.disk, project.path, options.project, project.bytes, bytes);
+  await withReason(options.project, 'command.marks-unwritten', async () => {
+    const kept = await replaceFile(io.disk, project.path, bytes, (now) => now !== null && sameBytes(now, project.bytes));
+    if (!kept) throw new Refused(options.project, 'command.marks-changed');
+  });
   const count = Object.keys(marks).filter((signature) => before[signature] === undefined).length;
   io.out(say('command.marks-kept', { count, project: shown }));
 }

@@ -14,7 +14,7 @@ export interface ProjectFile {
 }
 
 /** Far over any project a person writes; a file of another kind given by mistake is told before it fills the memory. */
-const GREATEST_BYTES = 16 * 1024 * 1024;
+export const GREATEST_BYTES = 16 * 1024 * 1024;
 
 /** Reads a project file as UTF-8, with or without a byte order mark. Throws `Refused`. `shown` is the path as a person gave it. */
 export async function readProject(disk: Disk, cwd: string, shown: string): Promise<ProjectFile> {

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { z } from 'zod';
-import { type Disk, errorCode } from './disk.ts';
+import { type Disk } from './disk.ts';
+import { processRuns } from './process-runs.ts';
 
 /**
  * Beside the place of a package stands, while it is being written, a folder of our own: in it the new package as it is built, the old
@@ -72,13 +73,7 @@ export const isFilling = (work: WorkFolder): boolean => filling.has(work.path);
 /** Whether another process that wrote a journal still goes on. A process number that was given again is told by the process's start. */
 export function isRunning(journal: Journal): boolean {
   if (journal.process === process.pid) return false;
-  try {
-    process.kill(journal.process, 0);
-  } catch (error) {
-    // Any other refusal (it belongs to somebody else) means that it is there.
-    if (errorCode(error) === 'ESRCH') return false;
-  }
-  return startOf(journal.process) === journal.started;
+  return processRuns(journal.process) && startOf(journal.process) === journal.started;
 }
 
 /** When a process was started, in the system's own ticks, or empty where the system does not tell. */

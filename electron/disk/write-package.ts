@@ -13,7 +13,7 @@ export interface PackageToWrite {
   readonly target: string;
   /** The same as a person gave it. */
   readonly shown: string;
-  readonly files: readonly PackageFile[];
+  readonly files: readonly Pick<PackageFile, 'path' | 'bytes'>[];
   /** Throws `Refused` where what stands there may not give way. */
   readonly mayReplace: (standing: Standing) => void;
   /** Ends the work before the swap; after it the new package stands. */

@@ -8,6 +8,9 @@ const SHELL_PARTS = { main: 'electron/main/main.ts', preload: 'electron/preload/
 /** No newer than the Node that Electron's own package asks for, which the one inside it is not older than. */
 const SHELL_TARGET = 'node22';
 
+/** How long each part of the bundler took is of no use to a person who waits for a window. */
+const checks = { bundlerTimings: false };
+
 /** Builds the page, the main process and the preload into `.build`. Throws what the bundler throws. */
 export async function buildWindow(home: string): Promise<void> {
   await buildPage(home);
@@ -16,7 +19,7 @@ export async function buildWindow(home: string): Promise<void> {
 
 /** Builds the page by the program's own bundler settings. */
 export async function buildPage(home: string): Promise<void> {
-  await build({ configFile: join(home, 'vite.config.ts'), root: join(home, 'renderer'), logLevel: 'warn', mode: 'production' });
+  await build({ configFile: join(home, 'vite.config.ts'), root: join(home, 'renderer'), logLevel: 'warn', mode: 'production', build: { rolldownOptions: { checks } } });
 }
 
 /** Builds the main process and the preload into a folder, by default where the program looks for them. */
@@ -38,7 +41,7 @@ const shellPart = (home: string, out: string, name: string, entry: string): Inli
     target: SHELL_TARGET,
     minify: false,
     rolldownOptions: {
-      checks: { bundlerTimings: false },
+      checks,
       external: ['electron'],
       output: { format: 'cjs', entryFileNames: `${name}.cjs`, codeSplitting: false },
     },

@@ -1,5 +1,5 @@
 import { type BrowserWindowConstructorOptions } from 'electron';
-import { say } from '../../core/text/index.ts';
+import { say } from '../../../core/text/index.ts';
 
 /** The one window. The page in it is a stranger to the machine: it has the preload's desk and nothing else. */
 export function windowOptions(preload: string, dark: boolean, packed: boolean): BrowserWindowConstructorOptions {
