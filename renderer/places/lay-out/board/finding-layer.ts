@@ -1,11 +1,16 @@
-import { type G } from '@svgdotjs/svg.js';
+import { type Element, type G } from '@svgdotjs/svg.js';
 import { type PlanPoint, type Vec } from '../../../../core/base/points.ts';
 import { findingTitle, runOfFinding, type ShownFinding, shownFindings } from '../shown-findings.ts';
+import { dotPlaces } from './dot-places.ts';
 import { type Layer, onScreen, type Scene } from './scene.ts';
 
 const RADIUS = 13;
-/** From one number to the next where several findings are at one place. */
-const BESIDE = 30;
+
+interface Dot {
+  readonly element: G;
+  readonly leader: Element;
+  readonly one: Placed;
+}
 
 type Placed = ShownFinding & { readonly at: PlanPoint };
 
@@ -14,11 +19,12 @@ export function findingLayer(scene: Scene): Layer {
   const { desk, state, svg } = scene;
   const group = svg.group().addClass('board-findings');
   const ring = group.element('circle').attr({ r: 34 }).addClass('finding-ring');
-  let dots: { readonly element: G; readonly one: Placed }[] = [];
+  let dots: Dot[] = [];
   let drawn: readonly unknown[] = [];
 
-  const dot = (one: Placed): G => {
+  const dot = (one: Placed): Dot => {
     const element = group.group().addClass(`finding-dot finding-${one.finding.result}`);
+    const leader = element.element('path').addClass('finding-leader');
     element.element('circle').attr({ r: 22 }).addClass('finding-touch');
     element.element('circle').attr({ r: RADIUS }).addClass('finding-spot');
     element.element('text').attr({ 'text-anchor': 'middle', y: 5 }).node.textContent = String(one.number ?? '');
@@ -35,7 +41,7 @@ export function findingLayer(scene: Scene): Layer {
       event.preventDefault();
       choose(event);
     });
-    return element;
+    return { element, leader, one };
   };
 
   const place = (): void => {
@@ -43,15 +49,14 @@ export function findingLayer(scene: Scene): Layer {
     const at = finding === null ? null : (desk.worked.get().laid?.findings[finding]?.at ?? null);
     ring.node.classList.toggle('finding-ring-away', at === null);
     if (at !== null) moveTo(ring.node, onScreen(scene, at));
-    const taken: Vec[] = [];
-    for (const { element, one } of dots) {
-      const { x, y } = onScreen(scene, one.at);
-      const here = { x, y };
-      while (taken.some((there) => Math.abs(there.y - here.y) < BESIDE && Math.abs(there.x - here.x) < BESIDE)) here.x += BESIDE;
-      taken.push(here);
-      moveTo(element.node, here);
+    const places = dots.map(({ one }) => onScreen(scene, one.at));
+    const stand = dotPlaces(places, scene.rings);
+    dots.forEach(({ element, leader, one }, i) => {
+      const [from, to] = [places[i] ?? never(i), stand[i] ?? never(i)];
+      moveTo(element.node, to);
+      leader.node.setAttribute('d', `M${(from.x - to.x).toFixed(1)} ${(from.y - to.y).toFixed(1)}L0 0`);
       element.node.classList.toggle('finding-chosen', one.index === finding);
-    }
+    });
   };
   return {
     draw: () => {
@@ -60,10 +65,10 @@ export function findingLayer(scene: Scene): Layer {
       // While a hand moves, the places move and seldom the findings: the dots stay and are moved.
       const now = placed.flatMap((one) => [one.index, one.number, findingLabel(one)]);
       if (now.length === drawn.length && now.every((part, i) => part === drawn[i])) {
-        dots = dots.map(({ element }, i) => ({ element, one: placed[i] ?? never(i) }));
+        dots = dots.map((held, i) => ({ ...held, one: placed[i] ?? never(i) }));
       } else {
         for (const { element } of dots) element.remove();
-        dots = placed.map((one) => ({ element: dot(one), one }));
+        dots = placed.map(dot);
         drawn = now;
       }
       place();
@@ -73,7 +78,7 @@ export function findingLayer(scene: Scene): Layer {
   };
 }
 
-const moveTo = (node: Element, { x, y }: Vec): void => { node.setAttribute('transform', `translate(${x.toFixed(1)} ${y.toFixed(1)})`); };
+const moveTo = (node: SVGElement, { x, y }: Vec): void => { node.setAttribute('transform', `translate(${x.toFixed(1)} ${y.toFixed(1)})`); };
 
 function never(index: number): never {
   throw new Error(`no finding ${String(index)}`);

@@ -1,4 +1,5 @@
 import { type Handle } from '../../../../core/board/types.ts';
+import { type Vec } from '../../../../core/base/points.ts';
 import { MM_PER_INCH } from '../../../../core/base/quantity.ts';
 import { say } from '../../../../core/text/index.ts';
 import { type Units } from '../../../work/protocol.ts';
@@ -37,10 +38,13 @@ export function handleLayer(scene: Scene, tag: FigureTag): Layer {
   };
 
   const place = (): void => {
+    const rings: Vec[] = [];
     for (const { shape, handle } of standing.values()) {
-      const { x, y } = onScreen(scene, handle.at);
-      shape.put(x, y, handle.grows);
+      const at = onScreen(scene, handle.at);
+      shape.put(at.x, at.y, handle.grows);
+      rings.push(at);
     }
+    scene.rings = rings;
   };
 
   const draw = (): void => {

@@ -23,29 +23,31 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
   const svg = SVG(element);
   const measureSheet = (): void => { state.setSize({ width: element.clientWidth, height: element.clientHeight }); };
   measureSheet();
-  const scene: Scene = { desk, state, svg, size: state.size };
+  const scene: Scene = { desk, state, svg, size: state.size, rings: [] };
   const times = redrawTimes(desk);
   const piece = chosenPiece(desk, () => { draw(); });
-  const layers: readonly Layer[] = [pictureLayer(scene, piece.keys), findingLayer(scene), handleLayer(scene, figureTag(tagElement))];
+  const [picture, findings, handles] = [pictureLayer(scene, piece.keys), findingLayer(scene), handleLayer(scene, figureTag(tagElement))];
+  // In the order of drawing, but that the rings say where they stand before the numbers look for room.
+  const layers: readonly Layer[] = [picture, handles, findings];
 
   const place = (): void => { for (const layer of layers) layer.place(); };
   const seek = (): void => {
-    const picture = desk.worked.get().laid?.picture ?? null;
+    const shown = desk.worked.get().laid?.picture ?? null;
     const view = state.view.get();
-    const next = state.sought.get() === null || picture === null || view === null ? null : viewOfPieces(picture, piece.keys(), view, state.size());
+    const next = state.sought.get() === null || shown === null || view === null ? null : viewOfPieces(shown, piece.keys(), view, state.size());
     if (next === null) return;
     state.sought.set(null);
     state.view.set(next);
   };
   const fitFirst = (): void => {
-    const picture = desk.worked.get().laid?.picture ?? null;
+    const shown = desk.worked.get().laid?.picture ?? null;
     const view = state.view.get();
     if (view === null) {
-      fitBoard(state.view, picture, state.size());
+      fitBoard(state.view, shown, state.size());
       state.firstFit = state.view.get()?.scale ?? null;
-    } else if (state.firstFit !== null && picture?.scale === state.firstFit) {
+    } else if (state.firstFit !== null && shown?.scale === state.firstFit) {
       // What is written round the steel is known for this scale now. Unless a hand was quicker, the plan is fitted to it.
-      if (view.scale === state.firstFit) fitBoard(state.view, picture, state.size());
+      if (view.scale === state.firstFit) fitBoard(state.view, shown, state.size());
       state.firstFit = null;
     }
   };

@@ -10,6 +10,8 @@ export interface Scene {
   readonly state: BoardState;
   readonly svg: Svg;
   size(): Size;
+  /** Where the rings stand on the screen that a hand takes hold of: numbers keep clear of them. */
+  rings: readonly Vec[];
 }
 
 /** One part of the board. */
