@@ -4,12 +4,14 @@ import { type Brief, printFault } from '../../core/brief/index.ts';
 import { createPipeline, type Design, type PackageTools, scheduleTables } from '../../core/package/index.ts';
 import { type Piece } from '../../core/parts/index.ts';
 import { type PieceTitle, type Question, type Questions, type ShownFault, type Table } from './protocol.ts';
+import { stakesOf } from './stakes.ts';
 
 type Answers = { readonly [Q in Question]: (ask: Questions[Q]['ask']) => Questions[Q]['answer'] };
 
 /** Answers questions about the project that was last laid out; one that can't be leaves the one before it standing. */
 export function createAnswers(tools: PackageTools): Answers {
   const pipeline = createPipeline(tools.font);
+  const fontSize = { unitsPerEm: tools.font.unitsPerEm, capHeight: tools.font.capHeight };
   let design: Design | null = null;
   const laidOut = (): Design => {
     if (design === null) throw new Error('nothing is laid out yet');
@@ -38,7 +40,7 @@ export function createAnswers(tools: PackageTools): Answers {
     sheet: ({ index }) => {
       const sheet = pipeline.drawings(laidOut())[index];
       if (sheet === undefined) throw new Error(`no drawing ${String(index)}`);
-      return { sheet, marks: Object.fromEntries(laidOut().parts.pieces.map((piece) => [piece.key, piece.mark])) };
+      return { sheet, marks: Object.fromEntries(laidOut().parts.pieces.map((piece) => [piece.key, piece.mark])), font: fontSize };
     },
     pieces: () => laidOut().parts.pieces.map(pieceTitle),
     'piece-near': () => null,
@@ -48,6 +50,7 @@ export function createAnswers(tools: PackageTools): Answers {
       return { marks: worked?.ok === true ? worked.design.parts.marks : null };
     },
     tables: () => tablesOf(pipeline.schedules(laidOut()), laidOut().brief),
+    stakes: () => stakesOf(laidOut().brief, pipeline.schedules(laidOut()).stakeout, pipeline.drawings(laidOut())),
   };
 }
 
@@ -69,7 +72,7 @@ const tablesOf = (schedules: Parameters<typeof scheduleTables>[0], brief: Brief)
     return {
       id: table.id,
       title: table.title,
-      columns: table.columns.map(({ name, kind }) => ({ name, figure: kind !== 'text' && kind !== 'user-text' })),
+      columns: table.columns.map(({ name, kind }) => ({ name, figure: kind !== 'text' && kind !== 'user-text', unit: kind === 'length' ? brief.units : null })),
       rows: table.cells(),
       markColumn: mark < 0 ? null : mark,
     };

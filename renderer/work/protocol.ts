@@ -3,10 +3,11 @@ import { type PlanPoint } from '../../core/base/points.ts';
 import { type BoardOptions, type BoardPicture, type Handle } from '../../core/board/types.ts';
 import { type DefaultUsed } from '../../core/brief/index.ts';
 import { type Finding } from '../../core/checks/index.ts';
+import { type FontSize } from '../../core/drafting/font.ts';
 import { type Sheet } from '../../core/drafting/primitives.ts';
 import { type PackageKind } from '../../core/package/index.ts';
 import { type PieceKind } from '../../core/parts/index.ts';
-import { type Stations } from '../../core/schedules/index.ts';
+import { type StakeRow, type Stations } from '../../core/schedules/index.ts';
 
 export type Units = 'in' | 'mm';
 
@@ -53,6 +54,8 @@ export interface TableColumn {
   readonly name: string;
   /** Figures stand at the right of their column. */
   readonly figure: boolean;
+  /** Of its figures, where the column's name does not say it. */
+  readonly unit: Units | null;
 }
 
 /** A schedule as its file holds it: the same columns, the same figures. */
@@ -65,11 +68,30 @@ export interface Table {
   readonly markColumn: number | null;
 }
 
+/** A drawing, and what of the design a screen needs to draw it and to find its way about on it. */
+export interface DrawnSheet {
+  readonly sheet: Sheet;
+  /** Piece marks by the keys of the pieces. */
+  readonly marks: Readonly<Record<string, string>>;
+  /** What the size of the drawing font's letters follows from. */
+  readonly font: FontSize;
+}
+
+/** The points to set out, and the drawings that show them. */
+export interface Stakes {
+  readonly units: Units;
+  readonly rows: readonly StakeRow[];
+  /** A person's words about the control points; empty where there are none. */
+  readonly note: string;
+  /** Drawings of the stakeout: their place in the set, and the points that each calls out by name. */
+  readonly drawings: readonly { readonly index: number; readonly number: string; readonly title: string; readonly points: readonly string[] }[];
+}
+
 /** Questions and their answers. `lay` sets the project that the others are about. */
 export interface Questions {
   readonly lay: { readonly ask: { readonly text: string; readonly board: BoardOptions | null }; readonly answer: LaidAnswer };
   readonly sheets: { readonly ask: null; readonly answer: readonly SheetTitle[] };
-  readonly sheet: { readonly ask: { readonly index: number }; readonly answer: { readonly sheet: Sheet; readonly marks: Readonly<Record<string, string>> } };
+  readonly sheet: { readonly ask: { readonly index: number }; readonly answer: DrawnSheet };
   /** Every piece of steel, in the order of the walk. */
   readonly pieces: { readonly ask: null; readonly answer: readonly PieceTitle[] };
   /** The piece nearest to a place in the plan, within so many inches of it; null: none. */
@@ -77,6 +99,7 @@ export interface Questions {
   /** The marks of a project's pieces, those issued before among them; null where it can't be laid out. Sets nothing. */
   readonly marks: { readonly ask: { readonly text: string }; readonly answer: { readonly marks: Readonly<Record<string, string>> | null } };
   readonly tables: { readonly ask: null; readonly answer: readonly Table[] };
+  readonly stakes: { readonly ask: null; readonly answer: Stakes };
 }
 
 export type Question = keyof Questions;

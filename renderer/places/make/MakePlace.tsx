@@ -1,6 +1,46 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
+import { useDeskWindow } from '../../app/desk-window.ts';
+import { useStore } from '../../project/store.ts';
+import { useAsked } from '../../work/asked.ts';
+import { useKept } from '../../work/kept.ts';
+import { Freshness } from '../../parts/Freshness.tsx';
+import { DrawingPane } from './DrawingPane.tsx';
+import { FlatFile } from './FlatFile.tsx';
+import './make.css';
+import { PieceStrip } from './PieceStrip.tsx';
+import { SchedulePane } from './SchedulePane.tsx';
 
+/** What is taken out of the flat file: a drawing by its place in the set, or a schedule by its name. */
+export type Taken = { readonly kind: 'drawing'; readonly index: number } | { readonly kind: 'schedule'; readonly id: string };
+
+/** The drawings as they will print and the schedules; a piece mark chosen in one is shown in all. */
 export function MakePlace(): ReactElement {
-  return <h1>{say('place-make.title')}</h1>;
+  const { selection, worked } = useDeskWindow();
+  const { mark } = useStore(selection);
+  const { laid } = useStore(worked);
+  const sheets = useAsked('sheets', null);
+  const tables = useAsked('tables', null);
+  const [wanted, take] = useKept<Taken>('make taken', { kind: 'drawing', index: 0 });
+  const taken = standing(wanted, sheets.answer?.length ?? null);
+  return (
+    <section className="make" aria-label={say('place-make.title')}>
+      <FlatFile sheets={sheets.answer ?? []} tables={tables.answer ?? []} taken={taken} mark={mark} onTake={take} />
+      <div className="make-main">
+        <Freshness asked={taken.kind === 'drawing' ? sheets : tables} />
+        <div className="make-pane">
+          {laid === null ? <p className="make-empty">{say('place-make.nothing')}</p> : null}
+          {taken.kind === 'drawing' && sheets.answer !== null ? <DrawingPane index={taken.index} mark={mark} /> : null}
+          {taken.kind === 'schedule' ? <SchedulePane tables={tables} id={taken.id} mark={mark} /> : null}
+        </div>
+        {mark === null ? null : <PieceStrip mark={mark} sheets={sheets.answer ?? []} tables={tables.answer ?? []} taken={taken} onTake={take} />}
+      </div>
+    </section>
+  );
+}
+
+/** A drawing that a shorter set has no more is the last of it. */
+function standing(taken: Taken, count: number | null): Taken {
+  if (taken.kind === 'schedule' || count === null || taken.index < count) return taken;
+  return { kind: 'drawing', index: Math.max(0, count - 1) };
 }

@@ -1,0 +1,26 @@
+import { type ReactElement } from 'react';
+import { type Finding, printFigures } from '../../../core/checks/index.ts';
+import { say } from '../../../core/text/index.ts';
+import { type Units } from '../../work/protocol.ts';
+import { ruleWords, trustWords } from './rule-words.ts';
+
+export interface FindingRowProps {
+  readonly finding: Finding;
+  readonly units: Units;
+  readonly chosen: boolean;
+  onChoose(): void;
+}
+
+/** One finding: its result in a word, what was asked, measure against limit, where, and how far to trust it. */
+export function FindingRow({ finding, units, chosen, onChoose }: FindingRowProps): ReactElement {
+  const { measured, limit } = printFigures(finding, units);
+  return (
+    <button type="button" className="finding" aria-pressed={chosen} onClick={onChoose}>
+      <b className={`result result-${finding.result}`}>{say(`result.${finding.result}`)}</b>
+      <span className="finding-rule">{ruleWords(finding)}</span>
+      <span className="finding-figures">{measured === null ? say('place-check.against-none', { limit }) : say('place-check.against', { measured, limit })}</span>
+      <span className="finding-where">{finding.where}</span>
+      <small className="finding-trust">{[trustWords(finding), finding.source].filter((part) => part !== '').join(': ')}</small>
+    </button>
+  );
+}

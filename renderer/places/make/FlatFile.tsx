@@ -1,0 +1,55 @@
+import { type ReactElement } from 'react';
+import { say } from '../../../core/text/index.ts';
+import { type SheetTitle, type Table } from '../../work/protocol.ts';
+import { type Taken } from './MakePlace.tsx';
+
+export interface FlatFileProps {
+  readonly sheets: readonly SheetTitle[];
+  readonly tables: readonly Table[];
+  readonly taken: Taken;
+  /** The piece that is looked at; null: none. */
+  readonly mark: string | null;
+  onTake(taken: Taken): void;
+}
+
+/** The labels of the drawers: every drawing with its number, title and paper, then every schedule. */
+export function FlatFile({ sheets, tables, taken, mark, onTake }: FlatFileProps): ReactElement {
+  return (
+    <nav className="flat-file" aria-label={say('place-make.file')}>
+      <h2>{say('place-make.drawings')}</h2>
+      <ol>
+        {sheets.map((sheet, index) => (
+          <li key={sheet.number}>
+            <button
+              type="button"
+              aria-current={taken.kind === 'drawing' && taken.index === index ? 'true' : undefined}
+              onClick={() => { onTake({ kind: 'drawing', index }); }}
+            >
+              <b>{sheet.number}</b>
+              <span>{sheet.title}</span>
+              <small>
+                {sheet.paper}
+                {mark !== null && sheet.marks.includes(mark) ? <em>{say('place-make.has', { mark })}</em> : null}
+              </small>
+            </button>
+          </li>
+        ))}
+      </ol>
+      <h2>{say('place-make.schedules')}</h2>
+      <ol>
+        {tables.map((table) => (
+          <li key={table.id}>
+            <button
+              type="button"
+              aria-current={taken.kind === 'schedule' && taken.id === table.id ? 'true' : undefined}
+              onClick={() => { onTake({ kind: 'schedule', id: table.id }); }}
+            >
+              <span>{table.title}</span>
+              <small>{say('place-make.row-count', { count: table.rows.length })}</small>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+}

@@ -1,0 +1,29 @@
+import { type ReactElement } from 'react';
+import { say } from '../../../core/text/index.ts';
+import { useDeskWindow } from '../../app/desk-window.ts';
+import { ScheduleTable } from '../../parts/ScheduleTable.tsx';
+import { type Asked } from '../../work/asked.ts';
+import { type Table } from '../../work/protocol.ts';
+
+export interface SchedulePaneProps {
+  readonly tables: Asked<readonly Table[]>;
+  readonly id: string;
+  readonly mark: string | null;
+}
+
+/** One schedule, its piece marks to be chosen. */
+export function SchedulePane({ tables, id, mark }: SchedulePaneProps): ReactElement {
+  const { select } = useDeskWindow();
+  const table = tables.answer?.find((one) => one.id === id);
+  if (tables.broken !== null) return <p role="alert" className="make-empty attention">{say('place-make.broken', { reason: tables.broken })}</p>;
+  if (table === undefined) return <p className="make-empty">{say(tables.answer === null ? 'place-make.working' : 'place-make.gone')}</p>;
+  return (
+    <ScheduleTable
+      key={id}
+      table={table}
+      choice={table.markColumn}
+      chosen={mark}
+      onChoose={(value) => { select({ mark: value === mark ? null : value }); }}
+    />
+  );
+}

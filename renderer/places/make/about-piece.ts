@@ -1,0 +1,39 @@
+import { MM_PER_INCH, inches } from '../../../core/base/quantity.ts';
+import { say } from '../../../core/text/index.ts';
+import { printLength } from '../../../core/units/index.ts';
+import { type Table, type Units } from '../../work/protocol.ts';
+
+export interface Fact {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Rows of a schedule that are about a piece mark. */
+export const rowsOfMark = (table: Table, mark: string): readonly (readonly string[])[] =>
+  table.markColumn === null ? [] : table.rows.filter((row) => row[table.markColumn ?? -1] === mark);
+
+/** What a piece is, from its rows in the list of pieces; empty where it is not in it. */
+export function aboutPiece(pieces: Table | null, mark: string, units: Units): readonly Fact[] {
+  if (pieces === null) return [];
+  const rows = rowsOfMark(pieces, mark);
+  const [row] = rows;
+  if (row === undefined) return [];
+  const cell = (of: readonly string[], name: string): string => of[pieces.columns.findIndex((column) => column.name === name)] ?? '';
+  const length = (name: string): string => (cell(row, name) === '' ? '' : printed(Number(cell(row, name)), units));
+  const weight = cell(row, 'weight_lb');
+  const facts: readonly (readonly [string, string])[] = [
+    [say('place-make.fact.kind'), cell(row, 'kind')],
+    [say('place-make.fact.quantity'), String(rows.reduce((sum, one) => sum + Number(cell(one, 'quantity')), 0))],
+    [say('place-make.fact.section'), cell(row, 'section')],
+    [say('place-make.fact.length'), length('length')],
+    [say('place-make.fact.short'), length('length_short')],
+    [say('place-make.fact.height'), length('height')],
+    [say('place-make.fact.radius'), length('bend_radius')],
+    [say('place-make.fact.weight'), weight === '' ? '' : `${Number(weight).toFixed(1)} lb`],
+    [say('place-make.fact.where'), [...new Set(rows.map((one) => `${cell(one, 'run')} ${cell(one, 'side')}`.trim()))].join(', ')],
+  ];
+  return facts.filter(([, value]) => value !== '').map(([name, value]) => ({ name, value }));
+}
+
+/** A cell's length, which is in the project's units, as a drawing prints it. */
+const printed = (value: number, units: Units): string => printLength(inches(units === 'mm' ? value / MM_PER_INCH : value), units, 'bracket');
