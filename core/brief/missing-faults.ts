@@ -1,7 +1,7 @@
 import { say } from '../text/index.ts';
 import { allowedRange } from './allowed.ts';
 import { isJsonObject, type Json, type JsonObject } from './json/types.ts';
-import { type Path, type PathFault } from './path-fault.ts';
+import { pathText, type Path, type PathFault } from './path-fault.ts';
 import { RANGES, type Range } from './ranges.ts';
 
 const length = (range: Range) => (): string => say('allowed.length', { range: allowedRange(range) });
@@ -15,6 +15,9 @@ const ASKED_FOR: readonly { readonly path: readonly string[]; readonly allowed: 
   { path: ['fences', 'crowdPen', 'rail'], allowed: () => say('allowed.section') },
   { path: ['fences', 'crowdPen', 'post'], allowed: () => say('allowed.section') },
 ];
+
+/** Whether every project says the field at a path (`crowdPen.radius`) itself. */
+export const isAskedFor = (path: string): boolean => ASKED_FOR.some((field) => pathText(field.path) === path);
 
 /** Whether a place is empty though what is around it could hold it: where that is no group of fields, that is the fault. */
 function isMissing(project: JsonObject, path: Path): boolean {

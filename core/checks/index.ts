@@ -6,6 +6,7 @@ export { fieldOfRule } from './rule-fields.ts';
 export { namedRuns } from './words/named-runs.ts';
 export { type Figures, printFigures } from './words/print-figures.ts';
 export { ruleIds, rules, type RuleId } from './rules/table.ts';
+export { originOf, type FieldOrigin, type FieldSource } from './rules/of-field.ts';
 export { limitText, type Limit } from './rules/limit.ts';
 export type { RuleRow, Trust } from './rules/row.ts';
 export { seeAhead, type Sight } from './sight/see-ahead.ts';

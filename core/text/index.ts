@@ -1,5 +1,11 @@
 /** The one table of words. A second language is a second set of these files. */
 import { board } from './en/board.ts';
+import { choiceWords } from './en/brief/choices.ts';
+import { helpFences } from './en/brief/help-fences.ts';
+import { helpShop } from './en/brief/help-shop.ts';
+import { helpWalk } from './en/brief/help-walk.ts';
+import { helpYard } from './en/brief/help-yard.ts';
+import { fieldLabels } from './en/brief/labels.ts';
 import { browserDesk } from './en/browser-desk.ts';
 import { command } from './en/command.ts';
 import { drawings } from './en/drawings.ts';
@@ -23,11 +29,17 @@ import { windowWords } from './en/window.ts';
 const table = {
   ...board,
   ...browserDesk,
+  ...choiceWords,
   ...command,
   ...drawings,
   ...faults,
+  ...fieldLabels,
   ...findings,
   ...gates,
+  ...helpFences,
+  ...helpShop,
+  ...helpWalk,
+  ...helpYard,
   ...layoutFaults,
   ...placeBrief,
   ...placeCheck,
@@ -44,6 +56,10 @@ const table = {
 } as const;
 
 export type StringKey = keyof typeof table;
+
+/** Whether there are words behind a key that was put together. */
+export const isStringKey = (key: string): key is StringKey => Object.hasOwn(table, key);
+
 export type Params = Readonly<Record<string, string | number>>;
 
 /**

@@ -1,11 +1,12 @@
 /** Whole project files changed at one place, for tests of the door. */
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 
 type Group = Record<string, unknown>;
 export type Change = readonly [path: string, value: unknown];
 
 /** The project contract's example, as it was agreed for version 1. A copy of its own for each caller. */
-export const frozenText = (): string => readFileSync(new URL('../brief/frozen/v1.penwright.json', import.meta.url), 'utf8');
+export const frozenText = (): string => readFileSync(join(import.meta.dirname, '../brief/frozen/v1.penwright.json'), 'utf8');
 export const sampleProject = (): Group => JSON.parse(frozenText()) as Group;
 
 /** The least that a project says. */

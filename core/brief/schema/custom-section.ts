@@ -24,7 +24,7 @@ function made(parts: readonly Inches[]): Section | null {
 
 /** A section of the shop's own by outside size and wall, its name still empty. */
 export const customSection = () =>
-  leaf<Section>(() => say('allowed.custom-section'), (value) => {
+  leaf<Section>({ kind: 'custom-section' }, () => say('allowed.custom-section'), (value) => {
     if (typeof value === 'string') {
       const section = parseSection(value);
       return section === null ? fault('fault.pattern', { allowed: say('allowed.custom-section') }) : { value: section };

@@ -10,10 +10,10 @@ const settings = {
   construction: choice(['lapped', 'coped']).optional(),
   rails: whole(RANGES.rails).optional(),
   bottomRail: length(RANGES.bottomRail).optional(),
-  rail: steelName('allowed.section').optional(),
-  post: steelName('allowed.section').optional(),
+  rail: steelName('section').optional(),
+  post: steelName('section').optional(),
   postSpacing: length(RANGES.postSpacing).optional(),
-  sheet: steelName('allowed.sheet').nullable().optional(),
+  sheet: steelName('sheet').nullable().optional(),
 };
 
 const fence = fields(settings);

@@ -1,5 +1,5 @@
 import { degrees, type Inches, type Pounds, type Radians } from '../../base/quantity.ts';
-import { say, type StringKey } from '../../text/index.ts';
+import { say } from '../../text/index.ts';
 import { parseLength, parseWeight } from '../../units/index.ts';
 import { allowedRange } from '../allowed.ts';
 import { type Range } from '../ranges.ts';
@@ -11,9 +11,11 @@ function within<T extends number>(value: T, { least, greatest }: Range, words: s
   return value >= least && value <= greatest ? { value } : fault('fault.range', { allowed: words });
 }
 
-function measured<T extends number>(range: Range, key: StringKey, parse: (value: string | number) => T | null) {
-  const allowed = (): string => say(key, { range: allowedRange(range) });
-  return leaf<T>(allowed, (value) => {
+type Measured = 'length' | 'angle' | 'weight' | 'number';
+
+function measured<T extends number>(kind: Measured, range: Range, parse: (value: string | number) => T | null) {
+  const allowed = (): string => say(`allowed.${kind}`, { range: allowedRange(range) });
+  return leaf<T>({ kind, range }, allowed, (value) => {
     const figure = isFigure(value) ? parse(value) : null;
     return figure === null ? fault('fault.type', { allowed: allowed() }) : within(figure, range, allowedRange(range));
   });
@@ -22,13 +24,13 @@ function measured<T extends number>(range: Range, key: StringKey, parse: (value:
 const asNumber = (value: string | number): number | null => (typeof value === 'number' && Number.isFinite(value) ? value : null);
 
 /** A length, inches. */
-export const length = (range: Range) => measured<Inches>(range, 'allowed.length', parseLength);
+export const length = (range: Range) => measured<Inches>('length', range, parseLength);
 /** A weight, pounds. */
-export const weight = (range: Range) => measured<Pounds>(range, 'allowed.weight', parseWeight);
+export const weight = (range: Range) => measured<Pounds>('weight', range, parseWeight);
 /** A plain number. */
-export const number = (range: Range) => measured<number>(range, 'allowed.number', asNumber);
+export const number = (range: Range) => measured<number>('number', range, asNumber);
 /** An angle that stays in degrees: a latitude, a longitude. */
-export const degree = (range: Range) => measured<number>(range, 'allowed.angle', asNumber);
+export const degree = (range: Range) => measured<number>('angle', range, asNumber);
 
 /** An angle, degrees in the file and radians behind the door; the range is held in degrees. */
 export const angle = (range: Range) => degree(range).transform((value): Radians => degrees(value));
@@ -36,7 +38,7 @@ export const angle = (range: Range) => degree(range).transform((value): Radians 
 /** A whole number. */
 export function whole(range: Range) {
   const allowed = (): string => say('allowed.whole', { range: allowedRange(range) });
-  return leaf<number>(allowed, (value) => {
+  return leaf<number>({ kind: 'whole', range }, allowed, (value) => {
     const figure = isFigure(value) ? asNumber(value) : null;
     if (figure === null) return fault('fault.type', { allowed: allowed() });
     return Number.isInteger(figure) ? within(figure, range, allowedRange(range)) : fault('fault.whole', { allowed: allowed() });
@@ -46,7 +48,7 @@ export function whole(range: Range) {
 /** A kind of soil by name, or what it bears, psf a foot. */
 export function soil(range: Range) {
   const allowed = (): string => say('allowed.soil', { range: allowedRange(range) });
-  return leaf<'clay' | 'sand' | 'gravel' | number>(allowed, (value) => {
+  return leaf<'clay' | 'sand' | 'gravel' | number>({ kind: 'soil', choices: ['clay', 'sand', 'gravel'], range }, allowed, (value) => {
     if (value === 'clay' || value === 'sand' || value === 'gravel') return { value };
     if (typeof value === 'string') return fault('fault.choice', { allowed: allowed() });
     return typeof value === 'number' ? within(value, range, allowed()) : fault('fault.type', { allowed: allowed() });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { allowedRange } from '../allowed.ts';
 import { type Range } from '../ranges.ts';
+import { noteCount } from './what.ts';
 
 z.config({ jitless: true });
 
@@ -12,10 +13,11 @@ export function fields<S extends z.ZodRawShape>(shape: S) {
 
 /** A list of so many entries. Too many or few is told beside what is wrong in the entries. */
 export function list<T extends z.ZodType>(entry: T, range: Range) {
-  return z.array(entry).refine((entries) => entries.length >= range.least && entries.length <= range.greatest, {
+  const schema = z.array(entry).refine((entries) => entries.length >= range.least && entries.length <= range.greatest, {
     when: ({ value }) => Array.isArray(value),
     params: { code: 'fault.count', words: { allowed: allowedRange(range) } },
   });
+  return noteCount(schema, range);
 }
 
 /** Entries by a name that a person chose: a section, a piece's signature. */

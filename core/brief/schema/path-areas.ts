@@ -12,7 +12,7 @@ export const crowdPen = fields({
   hand: side().optional(),
   funnelAngle: angle(RANGES.funnelAngle).optional(),
   gateClearance: length(RANGES.gateClearance).optional(),
-  pivotPost: steelName('allowed.section').optional(),
+  pivotPost: steelName('section').optional(),
   pivotLength: length(RANGES.pivotLength).optional(),
 });
 

@@ -8,7 +8,7 @@ import { plainText } from './plain-text.ts';
 /** A text on one line; a line break folds to a space, other control characters are faults; length counts characters. */
 export function text(range: Range) {
   const allowed = (): string => say('allowed.text', { range: allowedRange(range) });
-  return leaf<string>(allowed, (value) => {
+  return leaf<string>({ kind: 'text', range }, allowed, (value) => {
     if (typeof value !== 'string') return fault('fault.type', { allowed: allowed() });
     const plain = plainText(value);
     if ('control' in plain) return fault('fault.control', { value: plain.control });
@@ -21,32 +21,34 @@ export function text(range: Range) {
   });
 }
 
+type Pattern = 'date' | 'time' | 'zone' | 'letter' | 'mark' | 'section' | 'sheet';
+
 /** A text that must look so. */
-function written(key: StringKey, fits: (value: string) => boolean) {
+function written(kind: Pattern, key: StringKey, fits: (value: string) => boolean) {
   const allowed = (): string => say(key);
-  return leaf<string>(allowed, (value) => {
+  return leaf<string>({ kind }, allowed, (value) => {
     if (typeof value !== 'string') return fault('fault.type', { allowed: allowed() });
     return fits(value) ? { value } : fault('fault.pattern', { allowed: allowed() });
   });
 }
 
-export const date = () => written('allowed.date', (value) => value === '' || isCalendarDate(value));
-export const timeZone = () => written('allowed.zone', (value) => value.length <= 60 && /^[A-Za-z][A-Za-z_]*(\/[A-Za-z0-9_+-]+){0,2}$/.test(value));
-export const letter = () => written('allowed.letter', (value) => /^([A-Z0-9]{1,4}|-)$/.test(value));
-export const mark = () => written('allowed.mark', (value) => /^[A-Z][A-Z0-9-]{0,11}$/.test(value));
+export const date = () => written('date', 'allowed.date', (value) => value === '' || isCalendarDate(value));
+export const timeZone = () => written('zone', 'allowed.zone', (value) => value.length <= 60 && /^[A-Za-z][A-Za-z_]*(\/[A-Za-z0-9_+-]+){0,2}$/.test(value));
+export const letter = () => written('letter', 'allowed.letter', (value) => /^([A-Z0-9]{1,4}|-)$/.test(value));
+export const mark = () => written('mark', 'allowed.mark', (value) => /^[A-Z][A-Z0-9-]{0,11}$/.test(value));
 
 /** A time of day, HH:MM in the file, minutes from midnight behind the door. */
 export const time = () =>
-  written('allowed.time', (value) => /^([01]\d|2[0-3]):[0-5]\d$/.test(value))
+  written('time', 'allowed.time', (value) => /^([01]\d|2[0-3]):[0-5]\d$/.test(value))
     .transform((value) => Number(value.slice(0, 2)) * 60 + Number(value.slice(3)));
 
 /** The name of a section or sheet; what it stands for is looked up behind the door, where the shop's own are known. */
-export const steelName = (key: StringKey) => written(key, (value) => value.length <= 60 && 'text' in plainText(value));
+export const steelName = (kind: 'section' | 'sheet') => written(kind, `allowed.${kind}`, (value) => value.length <= 60 && 'text' in plainText(value));
 
 /** One of a few words. */
 export function choice<const T extends string>(choices: readonly T[]) {
   const allowed = (): string => allowedChoice(choices);
-  return leaf<T>(allowed, (value) => {
+  return leaf<T>({ kind: 'choice', choices }, allowed, (value) => {
     const found = choices.find((entry) => entry === value);
     return found === undefined ? fault('fault.choice', { allowed: allowed() }) : { value: found };
   });
@@ -54,5 +56,5 @@ export function choice<const T extends string>(choices: readonly T[]) {
 
 /** true or false. */
 export const flag = () =>
-  leaf<boolean>(() => say('allowed.flag'), (value) =>
+  leaf<boolean>({ kind: 'flag' }, () => say('allowed.flag'), (value) =>
     typeof value === 'boolean' ? { value } : fault('fault.type', { allowed: say('allowed.flag') }));

@@ -16,7 +16,8 @@ export const least = (value: number) => ({ is: 'least', value }) as const;
 export const most = (value: number) => ({ is: 'most', value }) as const;
 export const range = (low: number, high: number) => ({ is: 'range', low, high }) as const;
 export const near = (by: number, of: number) => ({ is: 'near', by, of }) as const;
-export const words = <const V extends Readonly<Record<string, number>>>(key: StringKey, values: V) =>
+/** The key's own type is kept: the union of all keys, once a row, would be more than the compiler writes out. */
+export const words = <const K extends StringKey, const V extends Readonly<Record<string, number>>>(key: K, values: V) =>
   ({ is: 'words', key, values }) as const;
 
 /** A limit as it is printed and as `findings.json` bears it. */

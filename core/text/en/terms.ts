@@ -10,4 +10,8 @@ export const terms = {
   'term.figure-pair': '{a} x {b}',
   'term.pivot-post': 'the pivot post',
   'term.point': '{x}, {y}',
+  'term.stock-each': '{length}, each section that is not in the list',
+  'term.height-and-depth': 'fence height and footing depth',
+  'term.under-the-fence': '{below} below the fence\'s top',
+  'term.clear-of-all': 'clear of everything else',
 } as const;

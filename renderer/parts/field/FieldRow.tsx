@@ -1,0 +1,61 @@
+import { useState, type ReactElement } from 'react';
+import { printValue } from '../../../core/brief/format/index.ts';
+import { say } from '../../../core/text/index.ts';
+import { FieldControl } from './FieldControl.tsx';
+import { FieldHelp } from './FieldHelp.tsx';
+import './field.css';
+import { NoneBox } from './NoneBox.tsx';
+import { standingWords } from './standing-words.ts';
+import { useField, type FieldState } from './use-field.ts';
+
+/** Kinds whose figure is read beside what is typed. */
+const READ: readonly string[] = ['length', 'weight', 'angle'];
+
+/** What was typed, in the project's units; or what holds while nothing is typed. */
+function reading(state: FieldState): string | null {
+  const { field, value, units } = state;
+  if (value === undefined) return field.what.kind === 'choice' || field.what.kind === 'flag' ? null : standingWords(state);
+  if (value === null || !READ.includes(field.what.kind)) return null;
+  const words = printValue(field.what, value, units);
+  return words === null ? null : say('place-brief.reads', { value: words });
+}
+
+/**
+ * One field of the project by its path (`chute.runs[1].angle`): label, control, its figure in the project's units, its default and the
+ * way back to it, help, and what is wrong with it. Throws for a path that is no single field of the format.
+ */
+export function FieldRow({ path, label }: { readonly path: string; readonly label?: string }): ReactElement {
+  const state = useField(path);
+  const [open, setOpen] = useState(false);
+  const { id, field, value, fault } = state;
+  const name = label ?? state.label;
+  const read = reading(state);
+  const described = [
+    ...(fault === '' ? [] : [`${id}-fault`]), ...(read === null ? [] : [`${id}-read`]), ...(open ? [`${id}-help`] : []),
+  ];
+  return (
+    <div className={fault === '' ? 'field' : 'field at-fault'} data-field={path}>
+      <label htmlFor={id}>
+        {name}
+        {field.asked === 'always' && value === undefined ? <small> {say('place-brief.asked')}</small> : null}
+      </label>
+      <div className="field-line">
+        <FieldControl state={state} describedBy={described.length === 0 ? undefined : described.join(' ')} />
+        {field.nullable ? <NoneBox state={state} name={name} /> : null}
+        {read === null ? null : <span id={`${id}-read`} className={value === undefined ? 'standing' : 'reading'}>{read}</span>}
+      </div>
+      <div className="field-ways">
+        {value === undefined || field.asked === 'always' || state.standing === null ? null : (
+          <button type="button" className="quiet" aria-label={say('place-brief.restore-of', { field: name })} title={standingWords(state) ?? undefined} onClick={state.restore}>
+            {say('place-brief.restore')}
+          </button>
+        )}
+        <button type="button" className="quiet" aria-label={say('place-brief.why-of', { field: name })} aria-expanded={open} onClick={() => { setOpen(!open); }}>
+          {say('place-brief.why')}
+        </button>
+      </div>
+      {fault === '' ? null : <p id={`${id}-fault`} className="field-fault">{fault}</p>}
+      {open ? <FieldHelp field={field} id={`${id}-help`} /> : null}
+    </div>
+  );
+}
