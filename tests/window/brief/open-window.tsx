@@ -44,6 +44,8 @@ export interface OpenWindow {
 /** Opens a project and draws a part of the window about it. */
 export async function openWindow(project: object, part: ReactElement): Promise<OpenWindow> {
   globalThis.IS_REACT_ACT_ENVIRONMENT = true;
+  // What a page is asked of its machine, and jsdom has not: whether it is dark.
+  globalThis.matchMedia = () => ({ matches: false }) as MediaQueryList;
   const desk = createDeskWindow(browserDesk(), doorAlone);
   const read = parseJson(JSON.stringify(project)).value;
   if (!isJsonObject(read)) throw new Error('no project');
