@@ -3,6 +3,7 @@ import { createContext, useContext } from 'react';
 import { type BoardOptions } from '../../core/board/types.ts';
 import { type JsonObject } from '../../core/brief/json/types.ts';
 import { type Desk } from '../../electron/bridge/desk.ts';
+import { createPackages, type Packages } from '../places/hand-over/packages.ts';
 import { present } from '../project/history.ts';
 import { createLight, type Light } from '../project/light.ts';
 import { createProjects, type Projects } from '../project/projects.ts';
@@ -10,6 +11,7 @@ import { createSession, projectText, type SessionStore } from '../project/sessio
 import { createStore, type Store } from '../project/store.ts';
 import { type WorkClient } from '../work/client.ts';
 import { latest } from '../work/latest.ts';
+import { packageMaker } from '../work/package-maker.ts';
 import { type Laid, type LaidAnswer } from '../work/protocol.ts';
 
 /** The six places, in the order of the work. */
@@ -42,6 +44,7 @@ export interface DeskWindow {
   readonly desk: Desk;
   readonly session: SessionStore;
   readonly projects: Projects;
+  readonly packages: Packages;
   readonly light: Store<Light>;
   readonly work: WorkClient;
   readonly worked: Store<Worked>;
@@ -88,10 +91,11 @@ export function createDeskWindow(desk: Desk, work: WorkClient): DeskWindow {
     tell: (words) => { notice.set(words); },
     opened: () => { place.set('brief'); },
   });
+  const packages = createPackages(desk, session, packageMaker);
   const light = createLight();
   const select = (part: Partial<Selection>): void => { selection.set({ ...selection.get(), ...part }); };
   return {
-    desk, session, projects, light, work, worked, place, selection, board, notice, select,
+    desk, session, projects, packages, light, work, worked, place, selection, board, notice, select,
     go: (where, part) => {
       if (part !== undefined) select(part);
       place.set(where);

@@ -122,5 +122,6 @@ export interface PackageAsk {
 export type PackageTold =
   | { readonly kind: 'faults'; readonly faults: readonly ShownFault[] }
   | { readonly kind: 'made'; readonly path: string; readonly bytes: Uint8Array; readonly done: number; readonly total: number }
-  | { readonly kind: 'ended'; readonly kinds: readonly PackageKind[] }
+  /** All files are made. `marks`: those that the package gives its pieces. */
+  | { readonly kind: 'ended'; readonly kinds: readonly PackageKind[]; readonly marks: Readonly<Record<string, string>> }
   | { readonly kind: 'broken'; readonly message: string };

@@ -1,6 +1,38 @@
-import { type ReactElement } from 'react';
+import { type ReactElement, useState } from 'react';
+import { BUILT_KINDS, type PackageKind } from '../../../core/package/index.ts';
 import { say } from '../../../core/text/index.ts';
+import { useDeskWindow } from '../../app/desk-window.ts';
+import { useStore } from '../../project/store.ts';
+import { type Units } from '../../work/protocol.ts';
+import { FindingsState } from './FindingsState.tsx';
+import './hand-over.css';
+import { PackageContents } from './PackageContents.tsx';
+import { RevisionFields } from './RevisionFields.tsx';
+import { useReady } from './use-ready.ts';
+import { WriteBar } from './WriteBar.tsx';
 
+/** What the package will hold, what it says of itself, how the design stands, and then the writing of it. */
 export function HandOverPlace(): ReactElement {
-  return <h1>{say('place-hand-over.title')}</h1>;
+  const { packages } = useDeskWindow();
+  const [kinds, setKinds] = useState<readonly PackageKind[]>(BUILT_KINDS);
+  const [units, setUnits] = useState<Units | null>(null);
+  const ready = useReady();
+  const state = useStore(packages.state);
+  const busy = state.kind === 'making' || state.kind === 'writing';
+  // All of it is asked for as all of it, as the command is called without a choice.
+  const only = BUILT_KINDS.every((kind) => kinds.includes(kind)) ? null : kinds;
+  return (
+    <div className="hand-over">
+      <h1 className="unseen">{say('place-hand-over.title')}</h1>
+      <div className="hand-over-columns">
+        <fieldset className="hand-over-column" disabled={busy}>
+          <legend className="unseen">{say('place-hand-over.choose')}</legend>
+          <RevisionFields />
+          <PackageContents kinds={kinds} onKinds={setKinds} units={units} onUnits={setUnits} />
+        </fieldset>
+        <FindingsState />
+      </div>
+      <WriteBar order={{ only, units }} ready={kinds.length === 0 ? 'nothing' : ready} />
+    </div>
+  );
 }
