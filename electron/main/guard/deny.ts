@@ -1,4 +1,4 @@
-import { type App, type Session, type WebContents } from 'electron';
+import type { App, Session, WebContents } from 'electron';
 import { isPageAddress } from '../scheme.ts';
 
 /** Keeps every page of the program where it is: no other address, no new window, no page within the page. */

@@ -1,4 +1,4 @@
-import { type MenuItemConstructorOptions } from 'electron';
+import type { MenuItemConstructorOptions } from 'electron';
 import { say, type StringKey } from '../../../core/text/index.ts';
 import { type Asked } from '../../bridge/desk.ts';
 

@@ -1,4 +1,4 @@
-import { type BrowserWindow, type Dialog } from 'electron';
+import type { BrowserWindow, Dialog } from 'electron';
 import { say } from '../../../core/text/index.ts';
 import { type PathDialogs } from '../answers.ts';
 import { ENDINGS } from '../projects/index.ts';

@@ -1,4 +1,4 @@
-import { type BrowserWindowConstructorOptions } from 'electron';
+import type { BrowserWindowConstructorOptions } from 'electron';
 import { say } from '../../../core/text/index.ts';
 
 /** The one window. The page in it is a stranger to the machine: it has the preload's desk and nothing else. */
