@@ -73,6 +73,11 @@ export function createDraftStore(disk: Disk, folder: string): DraftStore {
     },
     list: async () => {
       const entries = await disk.list(folder).catch(() => []);
+      for (const { name } of entries) {
+        // A killed run's, of a draft whose id was never used again.
+        const begun = /^\.(draft-[0-9a-f]+\.json)\.\d+\.penwright-save$/.exec(name)?.[1];
+        if (begun !== undefined) await sweep(disk, join(folder, begun)).catch(() => undefined);
+      }
       const ids = entries.flatMap(({ name, kind }) => (kind === 'file' && /^draft-[0-9a-f]+\.json$/.test(name) ? [name.slice(0, -'.json'.length)] : []));
       return Promise.all(ids.map(async (id) => ({ id, place: (await readJson(disk, ownPlace(id), pointerSchema))?.place ?? ownPlace(id) })));
     },
