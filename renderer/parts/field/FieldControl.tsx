@@ -1,5 +1,6 @@
 import { type ReactElement } from 'react';
 import { ChoiceField } from './ChoiceField.tsx';
+import { OwnSectionField } from './OwnSectionField.tsx';
 import { TypedField } from './TypedField.tsx';
 import { type FieldState } from './use-field.ts';
 import { useSuggestions } from './use-suggestions.ts';
@@ -13,8 +14,10 @@ export function FieldControl({ state, describedBy }: { readonly state: FieldStat
     case 'flag':
       return <ChoiceField state={state} describedBy={describedBy} />;
     case 'length': case 'angle': case 'weight': case 'number': case 'whole': case 'text': case 'soil': case 'date': case 'time':
-    case 'zone': case 'letter': case 'mark': case 'section': case 'sheet': case 'custom-section': case 'fixed':
+    case 'zone': case 'letter': case 'mark': case 'section': case 'sheet': case 'fixed':
       return <TypedField state={state} describedBy={describedBy} suggestions={suggestions} />;
+    case 'custom-section':
+      return <OwnSectionField state={state} describedBy={describedBy} />;
     case 'group': case 'forms': case 'list': case 'named':
       throw new Error(`no single control for ${state.path}`);
   }

@@ -5,7 +5,7 @@ import { FieldControl } from './FieldControl.tsx';
 import { FieldHelp } from './FieldHelp.tsx';
 import './field.css';
 import { NoneBox } from './NoneBox.tsx';
-import { standingWords } from './standing-words.ts';
+import { restoreWords, standingWords } from './standing-words.ts';
 import { useField, type FieldState } from './use-field.ts';
 
 /** Kinds whose figure is read beside what is typed. */
@@ -46,8 +46,8 @@ export function FieldRow({ path, label }: { readonly path: string; readonly labe
       </div>
       <div className="field-ways">
         {value === undefined || field.asked === 'always' || state.standing === null ? null : (
-          <button type="button" className="quiet" aria-label={say('place-brief.restore-of', { field: name })} title={standingWords(state) ?? undefined} onClick={state.restore}>
-            {say('place-brief.restore')}
+          <button type="button" className="quiet" aria-label={say(`${restoreWords(state.standing)}-of`, { field: name })} title={standingWords(state) ?? undefined} onClick={state.restore}>
+            {say(restoreWords(state.standing))}
           </button>
         )}
         <button type="button" className="quiet" aria-label={say('place-brief.why-of', { field: name })} aria-expanded={open} onClick={() => { setOpen(!open); }}>

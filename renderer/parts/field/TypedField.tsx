@@ -10,6 +10,8 @@ interface Draft {
   readonly value: Json | undefined;
 }
 
+const LONG: readonly string[] = ['text', 'section'];
+
 /** A figure or a text, typed. What was typed stays in sight as it was typed, readable or not. */
 export function TypedField({ state, describedBy, suggestions = [] }: {
   readonly state: FieldState; readonly describedBy: string | undefined; readonly suggestions?: readonly string[];
@@ -30,7 +32,7 @@ export function TypedField({ state, describedBy, suggestions = [] }: {
       <input
         id={id}
         type="text"
-        className={isFigure(field.what) ? 'typed figure' : 'typed'}
+        className={isFigure(field.what) ? 'typed figure' : LONG.includes(field.what.kind) ? 'typed long' : 'typed'}
         autoComplete="off"
         spellCheck={false}
         list={list}

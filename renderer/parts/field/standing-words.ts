@@ -1,4 +1,4 @@
-import { choiceOf } from '../../../core/brief/format/index.ts';
+import { choiceOf, type Standing } from '../../../core/brief/format/index.ts';
 import { isStringKey, say } from '../../../core/text/index.ts';
 import { type FieldState } from './use-field.ts';
 
@@ -10,3 +10,9 @@ export function standingWords({ field, standing }: Pick<FieldState, 'field' | 's
   const key = `place-brief.of.${String(standing.from[1])}`;
   return say('place-brief.inherited', { place: isStringKey(key) ? say(key) : standing.from.join('.'), value });
 }
+
+/** What the way back to that is called: where nothing stands in for the field, it is left out. */
+export const restoreWords = (standing: Standing | null): 'place-brief.restore' | 'place-brief.leave-out' =>
+  (standing === null || (standing.from === null && standing.value === undefined && NOTHING().includes(standing.words)) ? 'place-brief.leave-out' : 'place-brief.restore');
+
+const NOTHING = (): readonly string[] => [say('term.unset'), say('term.none')];

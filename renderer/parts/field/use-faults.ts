@@ -4,10 +4,13 @@ import { type ShownFault } from '../../work/protocol.ts';
 
 const NONE: readonly ShownFault[] = [];
 
-/** Every fault of the project as it was last read. */
+/** Every fault of the project as it was last read. Where there is none it is the same list each time, so that nothing is drawn again. */
 export function useAllFaults(): readonly ShownFault[] {
   const { worked } = useDeskWindow();
-  return useSyncExternalStore(worked.subscribe, () => worked.get().answer?.faults ?? NONE);
+  return useSyncExternalStore(worked.subscribe, () => {
+    const faults = worked.get().answer?.faults ?? NONE;
+    return faults.length === 0 ? NONE : faults;
+  });
 }
 
 /** What is wrong at one path, in words; empty where nothing is. Drawn again only when that changes. */

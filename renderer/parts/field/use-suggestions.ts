@@ -1,6 +1,7 @@
 import { type Field } from '../../../core/brief/format/index.ts';
 import { isJsonObject, type JsonObject } from '../../../core/brief/json/types.ts';
 import { PIPE_SCHEDULE_40, SHEET_GAUGE } from '../../../core/steel/index.ts';
+import { runNamesOf } from '../form/run-names.ts';
 import { useProject } from './use-project.ts';
 
 const fraction = (value: number): string => {
@@ -26,7 +27,8 @@ function ownSections(project: JsonObject): readonly string[] {
 /** What a field may be, to choose from while typing; anything else that the format takes can be typed too. */
 export function useSuggestions(field: Field): readonly string[] {
   const { kind } = field.what;
-  const own = useProject((project) => (kind === 'section' ? JSON.stringify(ownSections(project)) : '[]'));
+  const isRun = field.pattern.endsWith('[].run');
+  const own = useProject((project) => JSON.stringify(kind === 'section' ? ownSections(project) : isRun ? runNamesOf(project) : []));
   switch (field.what.kind) {
     case 'section':
       return [...new Set([...(JSON.parse(own) as string[]), ...PIPES])];
@@ -35,6 +37,6 @@ export function useSuggestions(field: Field): readonly string[] {
     case 'soil':
       return field.what.choices;
     default:
-      return [];
+      return isRun ? (JSON.parse(own) as string[]) : [];
   }
 }

@@ -35,6 +35,8 @@ export interface OpenWindow {
   leave(control: Element): Promise<void>;
   press(control: Element): Promise<void>;
   undo(): Promise<void>;
+  /** Another place leads here. */
+  select(part: Parameters<DeskWindow['select']>[0]): Promise<void>;
   /** The control whose label has these words. */
   control(label: string, within?: Element): HTMLInputElement;
   button(name: string, within?: Element): HTMLButtonElement;
@@ -83,6 +85,7 @@ export async function openWindow(project: object, part: ReactElement): Promise<O
     leave: (control) => settle(() => { (control as HTMLElement).blur(); }),
     press: (control) => settle(() => { (control as HTMLElement).click(); }),
     undo: () => settle(() => { desk.session.undo(); }),
+    select: (part) => settle(() => { desk.select(part); }),
     control: (label, within = page) => {
       const labels = [...within.querySelectorAll('label[for]')].filter((element) => element.firstChild?.textContent === label);
       const id = found(label, labels).getAttribute('for') ?? '';

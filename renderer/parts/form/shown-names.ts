@@ -1,0 +1,12 @@
+import { type Json } from '../../../core/brief/json/types.ts';
+
+/** Fields that one kind of an entry has no use for. */
+const IDLE: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  openings: { 'man-gate': ['held'], backstop: ['side', 'width'] },
+};
+
+/** The fields of an entry that are shown: all but what its kind has no use for, unless the file says it all the same. */
+export function shownNames(list: string, names: readonly string[], kind: Json | undefined, said: readonly string[]): readonly string[] {
+  const idle = (typeof kind === 'string' ? IDLE[list]?.[kind] : undefined) ?? [];
+  return names.filter((name) => !idle.includes(name) || said.includes(name));
+}
