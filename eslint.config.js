@@ -14,7 +14,7 @@ export default tseslint.config(
       'no-console': 'error',
     },
   },
-  { files: ['electron/command/**', 'tests/bench/**', 'tests/soak/**'], rules: { 'no-console': 'off' } },
+  { files: ['electron/command/**', 'tests/bench/**', 'tests/soak/**', 'tests/looks/**'], rules: { 'no-console': 'off' } },
   { files: ['renderer/**'], ...hooks.configs.flat.recommended },
   { files: ['core/**/*.ts'], rules: { 'no-restricted-globals': ['error', 'Date', 'Intl', 'process', 'Buffer', 'console', 'setTimeout'] } },
 );
