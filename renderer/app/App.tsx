@@ -1,4 +1,5 @@
 import { type ReactElement } from 'react';
+import { say } from '../../core/text/index.ts';
 import { useStore } from '../project/store.ts';
 import { Begin } from '../project/Begin.tsx';
 import { ProjectBar } from '../project/ProjectBar.tsx';
@@ -26,6 +27,7 @@ export function App(): ReactElement {
         <ProjectBar />
       </header>
       <main className="app-main" key={open.opened}>
+        <h1 className="unseen">{say(`window.place.${here}`)}</h1>
         <View />
       </main>
       <WalkStrip />

@@ -28,7 +28,7 @@ export function CheckPlace(): ReactElement {
           <p>{say('place-check.nothing')}</p>
           {fault === undefined ? null : <button type="button" onClick={() => { go('brief', { field: fault.path }); }}>{say('place-check.to-fault')}</button>}
         </div>
-        <div className="check-side"><Cautions /></div>
+        <div className="check-side" tabIndex={0}><Cautions /></div>
       </section>
     );
   }
@@ -49,7 +49,7 @@ export function CheckPlace(): ReactElement {
         <FindingList shown={shown} units={laid.units} chosen={chosen} onChoose={(index) => { select({ finding: index === chosen ? null : index }); }} />
         <Defaults defaults={answer?.defaults ?? []} />
       </div>
-      <div className="check-side">
+      <div className="check-side" tabIndex={0}>
         {detail === undefined || chosen === null
           ? <p className="faint">{say('place-check.choose')}</p>
           : <FindingDetail finding={detail} index={chosen} units={laid.units} runs={namedRuns(detail.where, runs)} />}

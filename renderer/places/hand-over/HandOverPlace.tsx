@@ -23,7 +23,6 @@ export function HandOverPlace(): ReactElement {
   const only = BUILT_KINDS.every((kind) => kinds.includes(kind)) ? null : kinds;
   return (
     <div className="hand-over">
-      <h1 className="unseen">{say('place-hand-over.title')}</h1>
       <div className="hand-over-columns">
         <fieldset className="hand-over-column" disabled={busy}>
           <legend className="unseen">{say('place-hand-over.choose')}</legend>

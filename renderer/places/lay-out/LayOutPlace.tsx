@@ -14,7 +14,6 @@ export function LayOutPlace(): ReactElement {
   const state = boardState(useDeskWindow());
   return (
     <div className="lay-out">
-      <h1 className="unseen">{say('place-lay-out.title')}</h1>
       <section className="lay-out-board" aria-label={say('place-lay-out.plan')}>
         <Board state={state} />
         <FigureField state={state} />
