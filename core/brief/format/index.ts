@@ -5,3 +5,4 @@ export { printValue } from './print-value.ts';
 export { type Asked, type Field, type Group, type What } from './types.ts';
 export { topicOf } from './topic.ts';
 export { choiceOf, helpOf, labelOf } from './words.ts';
+export { allowedRange } from '../allowed.ts';

@@ -23,7 +23,7 @@ export function FaultSummary({ seek }: { readonly seek: (path: string) => void }
   const older = worked.get().laid !== null;
   return (
     <section className="fault-summary" aria-label={say('place-brief.faults')}>
-      <h2 role="status">{say('window.tally.faults', { count: faults.length })}</h2>
+      <h2>{say('window.tally.faults', { count: faults.length })}</h2>
       <p>{say(older ? 'place-brief.older-plan' : 'place-brief.no-plan')}</p>
       <ul>
         {faults.map((fault) => (

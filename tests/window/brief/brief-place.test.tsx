@@ -11,7 +11,7 @@ let sought: string[] = [];
 const open = async (project: object): Promise<void> => {
   sought = [];
   // jsdom has no layout: what would come into sight is noted.
-  Element.prototype.scrollIntoView = function note(this: Element) { sought.push(this.getAttribute('data-field') ?? this.id); };
+  Element.prototype.scrollIntoView = function note(this: Element) { if (this.closest('nav') === null) sought.push(this.getAttribute('data-field') ?? this.id); };
   window = await openWindow(project, <BriefPlace />);
 };
 afterEach(() => window.close());

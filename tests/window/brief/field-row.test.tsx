@@ -134,7 +134,7 @@ test('help says what the field is, what is allowed and how far the rule is to be
   await window.press(why);
   const help = row('crowdPen.radius').querySelector('.field-help')?.textContent ?? '';
   expect(help).toContain('From the pivot post\'s center to the face of the outer fence.');
-  expect(help).toContain('72 in to 240 in (1828.8 mm to 6096 mm)');
+  expect(help).toContain('Allowed: a length such as 144, 12 ft, 10\'-6 1/2", 3 1/2 in, 3500 mm or 3.5 m; 72 in to 240 in (1828.8 mm to 6096 mm).');
   expect(help).toContain('Crowd pen radius to the face: 120 to 144 in (from memory, no source: a default to be changed)');
   expect(why.getAttribute('aria-expanded')).toBe('true');
   expect(input('crowdPen.radius').getAttribute('aria-describedby')).toContain('-help');
