@@ -26,6 +26,11 @@ export interface Segment {
   readonly b: Vec;
 }
 
+/** What shares less than this of an edge, paper inches, only touches. */
+const EDGE = 1e-9;
+/** A segment that runs less than this across a pair of sides is along them. */
+const LEVEL = 1e-12;
+
 /** The box of a text from the font's own ascent and descent and the sum of its advances, grown by `grow` on every side. */
 export function textBox(font: Font, text: Extract<Stroke, { kind: 'text' }>, grow = 0): TurnedBox {
   const em = text.height / font.capHeight;
@@ -76,48 +81,44 @@ export function boxBounds(box: TurnedBox): Rect {
   return { x: box.cx - w, y: box.cy - h, width: 2 * w, height: 2 * h };
 }
 
-/** Whether two boxes share any area (touching edges do not count). */
+/** Whether two boxes share any area (touching edges do not count). Written without inner functions: it is asked at every trial of a text. */
 export function boxesMeet(a: TurnedBox, b: TurnedBox): boolean {
-  const dx = b.cx - a.cx;
-  const dy = b.cy - a.cy;
-  const axes: readonly (readonly [number, number])[] = [
-    [a.cos, a.sin],
-    [-a.sin, a.cos],
-    [b.cos, b.sin],
-    [-b.sin, b.cos],
-  ];
-  for (const [x, y] of axes) {
-    const reach = (box: TurnedBox): number =>
-      box.hx * Math.abs(box.cos * x + box.sin * y) + box.hy * Math.abs(box.cos * y - box.sin * x);
-    if (Math.abs(dx * x + dy * y) >= reach(a) + reach(b) - 1e-9) return false;
-  }
-  return true;
+  return !(parted(a, b, a.cos, a.sin) || parted(a, b, -a.sin, a.cos) || parted(a, b, b.cos, b.sin) || parted(a, b, -b.sin, b.cos));
 }
 
+/** Whether the direction (x, y) parts two boxes. */
+function parted(a: TurnedBox, b: TurnedBox, x: number, y: number): boolean {
+  return Math.abs((b.cx - a.cx) * x + (b.cy - a.cy) * y) >= reachAlong(a, x, y) + reachAlong(b, x, y) - EDGE;
+}
+
+const reachAlong = (box: TurnedBox, x: number, y: number): number =>
+  box.hx * Math.abs(box.cos * x + box.sin * y) + box.hy * Math.abs(box.cos * y - box.sin * x);
+
 /** Whether a segment enters a box (touching its edge does not count). */
-export function segmentMeetsBox(segment: Segment, box: TurnedBox): boolean {
-  const local = (p: Vec): readonly [number, number] => {
-    const x = p.x - box.cx;
-    const y = p.y - box.cy;
-    return [x * box.cos + y * box.sin, y * box.cos - x * box.sin];
-  };
-  const [ax, ay] = local(segment.a);
-  const [bx, by] = local(segment.b);
-  let t0 = 0;
-  let t1 = 1;
-  for (const [p, d, h] of [
-    [ax, bx - ax, box.hx - 1e-9],
-    [ay, by - ay, box.hy - 1e-9],
-  ] as const) {
-    if (Math.abs(d) < 1e-12) {
-      if (Math.abs(p) >= h) return false;
-      continue;
-    }
-    const u = (-h - p) / d;
-    const v = (h - p) / d;
-    t0 = Math.max(t0, Math.min(u, v));
-    t1 = Math.min(t1, Math.max(u, v));
-    if (t0 >= t1) return false;
+export const segmentMeetsBox = ({ a, b }: Segment, box: TurnedBox): boolean => lineMeetsBox(a.x, a.y, b.x, b.y, box);
+
+/** The same for the segment from (ax, ay) to (bx, by): what of it is left between the box's two pairs of sides. */
+export function lineMeetsBox(ax: number, ay: number, bx: number, by: number, box: TurnedBox): boolean {
+  const { cx, cy, cos, sin } = box;
+  const px = (ax - cx) * cos + (ay - cy) * sin;
+  const py = (ay - cy) * cos - (ax - cx) * sin;
+  const dx = (bx - cx) * cos + (by - cy) * sin - px;
+  const dy = (by - cy) * cos - (bx - cx) * sin - py;
+  const hx = box.hx - EDGE;
+  const hy = box.hy - EDGE;
+  let from = 0;
+  let to = 1;
+  if (Math.abs(dx) < LEVEL) {
+    if (Math.abs(px) >= hx) return false;
+  } else {
+    const u = (-hx - px) / dx;
+    const v = (hx - px) / dx;
+    from = Math.max(from, Math.min(u, v));
+    to = Math.min(to, Math.max(u, v));
+    if (from >= to) return false;
   }
-  return true;
+  if (Math.abs(dy) < LEVEL) return Math.abs(py) < hy;
+  const u = (-hy - py) / dy;
+  const v = (hy - py) / dy;
+  return Math.max(from, Math.min(u, v)) < Math.min(to, Math.max(u, v));
 }

@@ -24,21 +24,53 @@ export interface Drafted {
 
 /** Drafts one drawing. Never throws for a crowded one: see `unplaced`. */
 export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted {
+  const { kit, stand } = begin(font, block, drawing);
+  const unplaced: (CalloutSpec | DimensionSpec)[] = [];
+  for (const { view, spec } of dimensionsOf(drawing, true)) if (!stand.dimension(view, spec)) unplaced.push(spec);
+  const crowded = calloutsOf(drawing).filter(({ view, spec }) => !stand.callout(view, spec) && spec.optional !== true);
+  unplaced.push(...bubbles(kit, drawing, crowded, stand));
+  for (const { view, spec } of dimensionsOf(drawing, false)) stand.dimension(view, spec);
+  const { number, title, file, paper, scale } = drawing;
+  const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, box: view.box }));
+  return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives: stand.primitives }, unplaced };
+}
+
+/** Whether a drawing drafted now would leave nothing unplaced. Ends at the first that finds no room, and tries nothing that may be left out. */
+export function hasRoom(font: Font, block: TitleBlock, drawing: Drawing): boolean {
+  const { kit, stand } = begin(font, block, drawing);
+  for (const { view, spec } of dimensionsOf(drawing, true)) if (!stand.dimension(view, spec)) return false;
+  const words = calloutsOf(drawing);
+  const count = 1 + words.findLastIndex(({ spec }) => spec.optional !== true);
+  const crowded: Word[] = [];
+  for (const word of words.slice(0, count)) {
+    if (stand.callout(word.view, word.spec) || word.spec.optional === true) continue;
+    if (drawing.overflow === undefined) return false;
+    crowded.push(word);
+  }
+  if (crowded.length === 0) return true;
+  for (const { view, spec } of words.slice(count)) stand.callout(view, spec);
+  return bubbles(kit, drawing, crowded, stand).length === 0;
+}
+
+interface Word {
+  readonly view: View;
+  readonly spec: CalloutSpec;
+}
+
+const calloutsOf = (drawing: Drawing): Word[] => drawing.views.flatMap((view) => view.callouts.map((spec) => ({ view, spec })));
+
+const dimensionsOf = (drawing: Drawing, required: boolean): { readonly view: View; readonly spec: DimensionSpec }[] =>
+  drawing.views.flatMap((view) => view.dimensions.filter((spec) => spec.required === required).map((spec) => ({ view, spec })));
+
+/** What has one place alone: frame, tables, notes, titles, steel, running dimensions and marks in bands. */
+function begin(font: Font, block: TitleBlock, drawing: Drawing): { readonly kit: Kit; readonly stand: Stand } {
   const kit = makeKit(font, block.units, drawing.paper);
   const stand = makeStand(kit);
-  const unplaced: (CalloutSpec | DimensionSpec)[] = [];
   stand.strokes(frameStrokes(kit, drawing.paper, block, { number: drawing.number, title: drawing.title, scaleText: drawing.scaleText }));
   for (const table of drawing.tables) stand.strokes(tableStrokes(kit, table));
   for (const note of drawing.notes) stand.strokes(noteStrokes(kit, note.title, note.lines, note.at, note.width));
   for (const view of drawing.views) stand.strokes(viewFoot(kit, view, block));
   for (const view of drawing.views) stand.steel(view, view.shapes);
-  const dimensions = (required: boolean): void => {
-    for (const view of drawing.views) {
-      for (const spec of view.dimensions) {
-        if (spec.required === required && !stand.dimension(view, spec) && required) unplaced.push(spec);
-      }
-    }
-  };
   for (const view of drawing.views) {
     for (const item of runningsOf(kit, view)) {
       if (Array.isArray(item)) stand.strokes(item);
@@ -48,18 +80,7 @@ export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted 
       for (const item of bandCallouts(kit, view.id, band, (p) => toPaper(view, p), [view.box.x, view.box.x + view.box.width])) stand.item(item);
     }
   }
-  dimensions(true);
-  const crowded: { readonly view: View; readonly spec: CalloutSpec }[] = [];
-  for (const view of drawing.views) {
-    for (const spec of view.callouts) {
-      if (!stand.callout(view, spec) && spec.optional !== true) crowded.push({ view, spec });
-    }
-  }
-  unplaced.push(...bubbles(kit, drawing, crowded, stand));
-  dimensions(false);
-  const { number, title, file, paper, scale } = drawing;
-  const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, at: view.at, box: view.box }));
-  return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives: stand.primitives }, unplaced };
+  return { kit, stand };
 }
 
 function runningsOf(kit: Kit, view: View): (Stroke[] | Dimension)[] {
@@ -85,7 +106,7 @@ function runningsOf(kit: Kit, view: View): (Stroke[] | Dimension)[] {
 function bubbles(
   kit: Kit,
   drawing: Drawing,
-  crowded: readonly { readonly view: View; readonly spec: CalloutSpec }[],
+  crowded: readonly Word[],
   stand: Stand,
 ): CalloutSpec[] {
   const room: Rect | null = drawing.overflow ?? null;

@@ -74,8 +74,16 @@ export function fitTitle(kit: Kit, paper: Paper, title: string): string {
   const width = columns(paper)[1]!.width - 2 * padOf(kit);
   if (wrapText(kit, title, width).length <= TITLE_LINES) return title;
   const words = title.split(' ');
-  while (words.length > 1 && wrapText(kit, `${words.join(' ')} …`, width).length > TITLE_LINES) words.pop();
-  return `${words.join(' ')} …`;
+  const cut = (count: number): string => `${words.slice(0, count).join(' ')} …`;
+  // Fewer words never take more lines: the most that fit, at least one, lie between two counts that close on each other.
+  let fits = 1;
+  let over = words.length + 1;
+  while (over - fits > 1) {
+    const count = Math.floor((fits + over) / 2);
+    if (wrapText(kit, cut(count), width).length <= TITLE_LINES) fits = count;
+    else over = count;
+  }
+  return cut(fits);
 }
 
 export function frameStrokes(kit: Kit, paper: Paper, block: TitleBlock, text: FrameText): Stroke[] {

@@ -50,7 +50,8 @@ export function makeStand(kit: Kit): Stand {
     steel: (view, shapes) => {
       for (const shape of shapes) {
         const stroke = shapeStroke(view, shape);
-        for (const segment of segmentsOf([stroke])) occupancy.addSteel(segment);
+        const ends = segmentsOf([stroke]);
+        for (let i = 0; i < ends.length; i += 4) occupancy.addSteel(ends[i]!, ends[i + 1]!, ends[i + 2]!, ends[i + 3]!);
         primitives.push(stroke);
       }
     },

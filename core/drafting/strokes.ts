@@ -1,7 +1,6 @@
 /** Small figures that dimensions, callouts and views are made of. */
 import { type Inches, inches } from '../base/quantity.ts';
 import { type SheetPoint, type Vec, add, leftOf, scale, sheetPoint } from '../base/points.ts';
-import { type Segment } from './boxes.ts';
 import { type LayerName, type Pen, type Stroke } from './primitives.ts';
 
 export const toSheet = (v: Vec): SheetPoint => sheetPoint(v.x, v.y);
@@ -23,25 +22,28 @@ export const dotStroke = (layer: LayerName, center: Vec, radius: number): Stroke
   radius: inches(radius),
 });
 
-/** The segments that a text must keep off: chords of an arc are close enough at a twentieth of an inch. */
-export function segmentsOf(strokes: readonly Stroke[]): Segment[] {
-  const out: Segment[] = [];
+/**
+ * The segments that a text must keep off, as figures: ax, ay, bx, by of each, one after another. Chords of an arc are close enough at a
+ * twentieth of an inch.
+ */
+export function segmentsOf(strokes: readonly Stroke[]): number[] {
+  const out: number[] = [];
   for (const stroke of strokes) {
     switch (stroke.kind) {
       case 'line':
-        out.push({ a: stroke.a, b: stroke.b });
+        out.push(stroke.a.x, stroke.a.y, stroke.b.x, stroke.b.y);
         break;
       case 'arc':
-        out.push(...arcSegments(stroke.center, stroke.radius, stroke.start, stroke.sweep));
+        addChords(out, stroke.center, stroke.radius, stroke.start, stroke.sweep);
         break;
       case 'circle':
-        out.push(...arcSegments(stroke.center, stroke.radius, 0, 2 * Math.PI));
+        addChords(out, stroke.center, stroke.radius, 0, 2 * Math.PI);
         break;
       case 'fill':
-        stroke.points.forEach((a, i) => out.push({ a, b: stroke.points[(i + 1) % stroke.points.length]! }));
+        addRing(out, stroke.points);
         break;
       case 'dot':
-        out.push(...squareRound(stroke.center, stroke.radius));
+        addRing(out, squareRound(stroke.center, stroke.radius));
         break;
       case 'text':
         break;
@@ -50,19 +52,29 @@ export function segmentsOf(strokes: readonly Stroke[]): Segment[] {
   return out;
 }
 
-/** A dot is so small that the square round it will do; unlike its chords it leaves nothing of the dot out. */
-function squareRound({ x, y }: Vec, r: number): Segment[] {
-  const corners = [{ x: x - r, y: y - r }, { x: x + r, y: y - r }, { x: x + r, y: y + r }, { x: x - r, y: y + r }];
-  return corners.map((a, i) => ({ a, b: corners[(i + 1) % 4]! }));
+function addRing(out: number[], points: readonly Vec[]): void {
+  let before = points[points.length - 1]!;
+  for (const point of points) {
+    out.push(before.x, before.y, point.x, point.y);
+    before = point;
+  }
 }
 
-function arcSegments(center: Vec, radius: Inches, start: number, sweep: number): Segment[] {
+/** A dot is so small that the square round it will do; unlike its chords it leaves nothing of the dot out. */
+const squareRound = ({ x, y }: Vec, r: number): Vec[] => [{ x: x - r, y: y - r }, { x: x + r, y: y - r }, { x: x + r, y: y + r }, { x: x - r, y: y + r }];
+
+function addChords(out: number[], center: Vec, radius: Inches, start: number, sweep: number): void {
   // A small circle needs chords by its turn: by length alone they would cut in by more than a text's spare clear paper.
   const byTurn = Math.ceil(Math.abs(sweep) / 0.35);
   const steps = Math.max(4, byTurn, Math.min(256, Math.ceil((radius * Math.abs(sweep)) / 0.15)));
-  const at = (i: number): Vec => {
+  let x = center.x + radius * Math.cos(start);
+  let y = center.y + radius * Math.sin(start);
+  for (let i = 1; i <= steps; i += 1) {
     const angle = start + (sweep * i) / steps;
-    return { x: center.x + radius * Math.cos(angle), y: center.y + radius * Math.sin(angle) };
-  };
-  return Array.from({ length: steps }, (_, i) => ({ a: at(i), b: at(i + 1) }));
+    const nextX = center.x + radius * Math.cos(angle);
+    const nextY = center.y + radius * Math.sin(angle);
+    out.push(x, y, nextX, nextY);
+    x = nextX;
+    y = nextY;
+  }
 }

@@ -2,7 +2,7 @@
 import { curvePoint } from '../base/curve.ts';
 import { inches, radians } from '../base/quantity.ts';
 import { type Vec, sheetPoint, viewPoint } from '../base/points.ts';
-import { draft } from '../drafting/draft.ts';
+import { hasRoom } from '../drafting/draft.ts';
 import { PENS } from '../drafting/kit.ts';
 import { type DimensionSpec, type Shape, type View } from '../drafting/model.ts';
 import { footHeight } from '../drafting/view.ts';
@@ -31,7 +31,7 @@ export function arcBlock(input: DrawInput, page: Page, stretch: Stretch, elevati
     last = make();
     const views = last.place(page.room.x, page.room.y).views ?? [];
     const trial = { number: '', title: '', file: '', paper: page.paper, scale: 1, scaleText: '', views, tables: [], notes: [] };
-    if (draft(input.font, page.block, trial).unplaced.length === 0) return last;
+    if (hasRoom(input.font, page.block, trial)) return last;
   }
   return last;
 }

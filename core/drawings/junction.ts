@@ -2,7 +2,7 @@
 import { curvePoint } from '../base/curve.ts';
 import { radians } from '../base/quantity.ts';
 import { viewPoint } from '../base/points.ts';
-import { draft } from '../drafting/draft.ts';
+import { hasRoom } from '../drafting/draft.ts';
 import { PENS } from '../drafting/kit.ts';
 import { type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
 import { largerPaper, paperNamed } from '../drafting/paper.ts';
@@ -26,7 +26,7 @@ export function junctionDrawings(input: DrawInput): Drawing[] {
   for (const margin of [8, 11]) {
     const views = details.map((detail, i) => detailView(page, detail, { ...page.room, x: page.room.x + i * (share + 0.2), width: share }, margin));
     const drawing = drawingOf(page, { views, tables: [], notes: [] }, '4', 0, say('drawings.junction.all'), say('drawings.junction.file'));
-    if (share > 40 * page.kit.h && draft(input.font, page.block, drawing).unplaced.length === 0) return [drawing];
+    if (share > 40 * page.kit.h && hasRoom(input.font, page.block, drawing)) return [drawing];
   }
   return details.map((detail, i) => fitted(input, detail, i));
 }
@@ -39,7 +39,7 @@ function fitted(input: DrawInput, detail: Detail, index: number): Drawing {
     for (const margin of [13, 20, 28]) {
       const view = detailView(page, detail, page.room, margin);
       const drawing = drawingOf(page, { views: [view], tables: [], notes: [] }, '4', index, detail.title, say('drawings.junction.file'));
-      if (draft(input.font, page.block, drawing).unplaced.length === 0) return drawing;
+      if (hasRoom(input.font, page.block, drawing)) return drawing;
     }
     const larger = largerPaper(paper);
     if (larger === null) {

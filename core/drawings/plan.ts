@@ -2,7 +2,7 @@
 import { curveHeading, curvePoint } from '../base/curve.ts';
 import { radians } from '../base/quantity.ts';
 import { leftOf, scale as times, sheetPoint, unitAt, type Vec, viewPoint } from '../base/points.ts';
-import { draft } from '../drafting/draft.ts';
+import { hasRoom } from '../drafting/draft.ts';
 import { printSize } from '../drafting/kit.ts';
 import { type CalloutSpec, type Column, type DimensionSpec, type Drawing, type View } from '../drafting/model.ts';
 import { largerPaper, paperNamed } from '../drafting/paper.ts';
@@ -46,8 +46,7 @@ function splitPlan(input: DrawInput, runs: readonly string[], part: boolean): Dr
   for (;;) {
     const page = pageOf(input, paper);
     const drawing = planOn(input, page, runs, part);
-    const clear = draft(input.font, page.block, drawing).unplaced.length === 0;
-    if (clear && drawing.scale >= LEAST) return [drawing];
+    if (drawing.scale >= LEAST && hasRoom(input.font, page.block, drawing)) return [drawing];
     const larger = largerPaper(paper);
     if (larger === null) {
       if (runs.length === 1) return [drawing];

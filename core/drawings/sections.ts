@@ -2,7 +2,7 @@
 import { inches } from '../base/quantity.ts';
 import { viewPoint } from '../base/points.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
-import { draft } from '../drafting/draft.ts';
+import { hasRoom } from '../drafting/draft.ts';
 import { type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
 import { type Pen } from '../drafting/primitives.ts';
 import { type Fence } from '../layout/index.ts';
@@ -33,7 +33,7 @@ export function sectionDrawings(input: DrawInput): Drawing[] {
       return drawingOf(page, { views, tables: [], notes: [] }, '5', i, say('drawings.section.title', { fences: names.join(', ') }), say('drawings.section.file'));
     };
     const margins = [8, 11, 14];
-    return margins.map(at).find((drawing) => draft(input.font, page.block, drawing).unplaced.length === 0) ?? at(11);
+    return margins.map(at).find((drawing) => hasRoom(input.font, page.block, drawing)) ?? at(11);
   });
 }
 

@@ -2,7 +2,7 @@
 import { curvePart, curvePoint } from '../base/curve.ts';
 import { sheetPoint, type Vec, viewPoint } from '../base/points.ts';
 import { inches } from '../base/quantity.ts';
-import { draft } from '../drafting/draft.ts';
+import { hasRoom } from '../drafting/draft.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
 import { type CalloutSpec, type Column, type Drawing, type Shape, type View } from '../drafting/model.ts';
 import { columnWidths, rowsIn, tableHeight } from '../drafting/table.ts';
@@ -30,8 +30,7 @@ export function stakeoutDrawings(input: DrawInput): Drawing[] {
 }
 
 function splitHoles(input: DrawInput, page: Page, rows: StakeRow[]): StakeRow[][] {
-  const trial = draft(input.font, page.block, pointsDrawing(input, page, rows, 1));
-  if (trial.unplaced.length === 0 || rows.length === 1) return [rows];
+  if (rows.length === 1 || hasRoom(input.font, page.block, pointsDrawing(input, page, rows, 1))) return [rows];
   const half = Math.ceil(rows.length / 2);
   return [...splitHoles(input, page, rows.slice(0, half)), ...splitHoles(input, page, rows.slice(half))];
 }

@@ -1,4 +1,4 @@
-/** `npm run bench`: how long the work takes, printed and never asserted. Best of five; an error alone ends it with a failure. */
+/** `npm run bench`: how long the work takes, printed and never asserted. Best of some runs; an error alone ends it with a failure. */
 import { createPipeline } from '../../core/package/index.ts';
 import { packageTools } from '../../electron/command/tools.ts';
 import { dxfRows } from './dxf-writers.ts';
