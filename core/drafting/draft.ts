@@ -31,7 +31,7 @@ export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted 
   unplaced.push(...bubbles(kit, drawing, crowded, stand));
   for (const { view, spec } of dimensionsOf(drawing, false)) stand.dimension(view, spec);
   const { number, title, file, paper, scale } = drawing;
-  const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, box: view.box }));
+  const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, at: view.at, box: view.box }));
   return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives: stand.primitives }, unplaced };
 }
 
