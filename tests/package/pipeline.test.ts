@@ -46,6 +46,20 @@ describe('the graph of what follows from what', () => {
     expect(pipeline.plan(second)).not.toBe(plan);
   });
 
+  it('drafts the board again for another scale or another thing to show, not for another title', () => {
+    const pipeline = createPipeline(tools.font);
+    const options = { scale: 1 / 60, sizes: true, marks: true, sights: true, dragged: null };
+    const first = design(pipeline);
+    const board = pipeline.board(first, options);
+    expect(pipeline.board(first, { ...options })).toBe(board);
+    expect(pipeline.board(design(pipeline, TEXT.replace('Juniper Flat', 'Juniper Hill')), { ...options })).toBe(board);
+    for (const change of [{ scale: 1 / 30 }, { sizes: false }, { marks: false }, { sights: false }, { dragged: 'chute.width' }]) {
+      expect(pipeline.board(first, { ...options, ...change })).not.toBe(board);
+      pipeline.board(first, options);
+    }
+    expect(pipeline.board(design(pipeline, TEXT.replace('"width": 28', '"width": 29')), options)).not.toBe(board);
+  });
+
   it('does again what a change touches', () => {
     const pipeline = createPipeline(tools.font);
     const first = design(pipeline);

@@ -24,11 +24,7 @@ export function sheetBreaches(sheet: Sheet, font: Font): string[] {
   const strokes = strokesOf(sheet.primitives);
   const lost = strokes.filter((stroke) => !finite(stroke));
   const sound = strokes.filter((stroke) => finite(stroke));
-  const boxed = sound.flatMap((stroke): Boxed[] => {
-    if (stroke.kind !== 'text') return [];
-    const box = textCorners(font, stroke, CLEAR);
-    return [{ text: stroke, box, extent: extentOf(box) }];
-  });
+  const boxed = boxedTexts(sound, font);
   const out = [
     ...lost.map((stroke) => `a ${stroke.kind} has a coordinate that is no number`),
     ...touching(sound, boxed, font),
@@ -44,6 +40,17 @@ export function sheetBreaches(sheet: Sheet, font: Font): string[] {
     if (item.kind === 'callout') out.push(...calloutBreaches(sheet, item, outlines, printed));
   }
   return out.map((breach) => `${sheet.number}: ${breach}`);
+}
+
+/** The texts that touch a text or a line, of any picture. */
+export const textBreaches = (strokes: readonly Stroke[], font: Font): string[] => touching(strokes, boxedTexts(strokes, font), font);
+
+function boxedTexts(strokes: readonly Stroke[], font: Font): Boxed[] {
+  return strokes.flatMap((stroke) => {
+    if (stroke.kind !== 'text') return [];
+    const box = textCorners(font, stroke, CLEAR);
+    return [{ text: stroke, box, extent: extentOf(box) }];
+  });
 }
 
 function finite(value: unknown): boolean {
