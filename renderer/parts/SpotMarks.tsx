@@ -16,10 +16,10 @@ export function SpotMarks({ spots, label, chosen, onChoose, onSeen }: SpotMarksP
   const [stop, setStop] = useState<string | null>(null);
   const first = spots.find((spot) => spot.key === stop) ?? spots.find((spot) => spot.id === chosen) ?? spots[0];
   const go = (index: number): void => {
-    const next = spots[(index + spots.length) % spots.length];
-    if (next === undefined) return;
-    setStop(next.key);
-    group.current?.querySelector<SVGGElement>(`[data-spot="${CSS.escape(next.key)}"]`)?.focus();
+    const at = (index + spots.length) % spots.length;
+    setStop(spots[at]?.key ?? null);
+    const next = group.current?.children[at];
+    if (next instanceof SVGElement) next.focus();
   };
   const onKeyDown = (event: KeyboardEvent, spot: Spot, index: number): void => {
     if (event.key === 'Enter' || event.key === ' ') onChoose(spot.id);
@@ -35,7 +35,6 @@ export function SpotMarks({ spots, label, chosen, onChoose, onSeen }: SpotMarksP
       {spots.map((spot, index) => (
         <g
           key={spot.key}
-          data-spot={spot.key}
           className="spot"
           role="button"
           aria-label={spot.label}
