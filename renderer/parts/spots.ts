@@ -1,7 +1,9 @@
 /** Places on a drawing that a person may choose: a piece mark, a point to set out. */
-import { toDegrees } from '../../core/base/quantity.ts';
-import { type Sheet, type Stroke } from '../../core/drafting/primitives.ts';
+import { add, scale, sheetPoint, unitAt } from '../../core/base/points.ts';
+import { inches, toDegrees } from '../../core/base/quantity.ts';
+import { type Stroke } from '../../core/drafting/primitives.ts';
 import { baseline } from '../../core/writers/baseline.ts';
+import { type DrawnSheet, type LetterSizes } from '../work/protocol.ts';
 
 export interface Spot {
   /** Unique on the drawing. */
@@ -33,15 +35,38 @@ export function textSpot(text: Text, paperHeight: number, key: string, id: strin
   };
 }
 
+/** The part of a text from one letter to another as a text of its own; null where a letter's width is not known. */
+function partOf(text: Text, from: number, to: number, font: LetterSizes): Text | null {
+  const widths = [...text.text.slice(0, to)].map((letter) => font.advances[letter.charCodeAt(0) - 32]);
+  if (widths.some((width) => width === undefined)) return null;
+  const wide = (count: number): number => (widths.slice(0, count).reduce<number>((sum, width) => sum + (width ?? 0), 0) * text.height) / font.capHeight;
+  const start = add(baseline(text).from, scale(unitAt(text.rotation), wide(from)));
+  return { ...text, text: text.text.slice(from, to), at: sheetPoint(start.x, start.y), anchor: 'start', width: inches(wide(to) - wide(from)) };
+}
+
+/** What may stand between the marks of a list: `left: C1 P1; right: P1`. */
+const BETWEEN = /^(?:\p{L}+:|[\s,;])*$/u;
+
+/** Every word of a text that is a piece mark, where the text is a mark or a list of marks. */
+function marksIn(text: Text, known: ReadonlySet<string>, font: LetterSizes): readonly Text[] {
+  const found = [...text.text.matchAll(/(?<![\w-])[A-Z][A-Z0-9-]*(?![\w-])/g)].filter((word) => known.has(word[0]));
+  const rest = found.reduceRight((left, word) => left.slice(0, word.index) + left.slice(word.index + word[0].length), text.text);
+  if (found.length === 0 || !BETWEEN.test(rest)) return [];
+  return found.flatMap((word) => partOf(text, word.index, word.index + word[0].length, font) ?? []);
+}
+
+/** The cover and the stakeout have tables of no pieces, where the letter of a revision or of a control point may look like a mark. */
+const NO_PIECES = /^[02]/;
+
 /**
- * Every piece mark on a drawing: those on leaders (a numbered bubble stands for the mark in its table) and those that stand alone in a
- * table's cell. `marks`: piece marks by the keys of the pieces.
+ * Every piece mark on a drawing: those on leaders (a numbered bubble stands for the mark in its table) and those that stand alone or
+ * in a list in a table's cell.
  */
-export function markSpots(sheet: Sheet, marks: Readonly<Record<string, string>>): readonly Spot[] {
+export function markSpots({ sheet, marks, font }: DrawnSheet): readonly Spot[] {
   const known = new Set(Object.values(marks));
-  return sheet.primitives.flatMap((item, index): Spot[] => {
-    const spot = (text: Text, mark: string): Spot => textSpot(text, sheet.paper.height, `${String(index)} ${mark}`, mark, mark);
-    if (item.kind === 'text') return known.has(item.text) ? [spot(item, item.text)] : [];
+  return sheet.primitives.flatMap((item, index): readonly Spot[] => {
+    const spot = (text: Text, mark: string, at = 0): Spot => textSpot(text, sheet.paper.height, `${String(index)} ${String(at)} ${mark}`, mark, mark);
+    if (item.kind === 'text') return NO_PIECES.test(sheet.number) ? [] : marksIn(item, known, font).map((part, at) => spot(part, part.text, at));
     if (item.kind !== 'callout') return [];
     const mark = item.pieces.map((piece) => marks[piece]).find((one) => one !== undefined);
     const text = item.strokes.find((stroke) => stroke.kind === 'text');
@@ -50,5 +75,5 @@ export function markSpots(sheet: Sheet, marks: Readonly<Record<string, string>>)
 }
 
 /** Strokes that are the outline of a piece with this mark. */
-export const strokesOfMark = (sheet: Sheet, marks: Readonly<Record<string, string>>, mark: string): readonly Stroke[] =>
+export const strokesOfMark = ({ sheet, marks }: Pick<DrawnSheet, 'sheet' | 'marks'>, mark: string): readonly Stroke[] =>
   sheet.primitives.filter((item): item is Stroke => 'piece' in item && item.piece !== undefined && marks[item.piece] === mark);

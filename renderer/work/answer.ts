@@ -11,7 +11,8 @@ type Answers = { readonly [Q in Question]: (ask: Questions[Q]['ask']) => Questio
 /** Answers questions about the project that was last laid out; one that can't be leaves the one before it standing. */
 export function createAnswers(tools: PackageTools): Answers {
   const pipeline = createPipeline(tools.font);
-  const fontSize = { unitsPerEm: tools.font.unitsPerEm, capHeight: tools.font.capHeight };
+  const { unitsPerEm, capHeight } = tools.font;
+  const fontSize = { unitsPerEm, capHeight, advances: Array.from({ length: 95 }, (_, index) => tools.font.advance(32 + index)) };
   let design: Design | null = null;
   const laidOut = (): Design => {
     if (design === null) throw new Error('nothing is laid out yet');

@@ -68,13 +68,18 @@ export interface Table {
   readonly markColumn: number | null;
 }
 
+/** Of the drawing font. `advances`: of the letters from a blank (32) to a tilde (126), font units. */
+export interface LetterSizes extends FontSize {
+  readonly advances: readonly number[];
+}
+
 /** A drawing, and what of the design a screen needs to draw it and to find its way about on it. */
 export interface DrawnSheet {
   readonly sheet: Sheet;
   /** Piece marks by the keys of the pieces. */
   readonly marks: Readonly<Record<string, string>>;
-  /** What the size of the drawing font's letters follows from. */
-  readonly font: FontSize;
+  /** What the size and the place of the drawing font's letters follow from. */
+  readonly font: LetterSizes;
 }
 
 /** The points to set out, and the drawings that show them. */

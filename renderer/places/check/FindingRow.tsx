@@ -1,5 +1,5 @@
-import { type ReactElement } from 'react';
-import { type Finding, printFigures } from '../../../core/checks/index.ts';
+import { type ReactElement, useEffect, useRef } from 'react';
+import { dangerOf, type Finding, printFigures } from '../../../core/checks/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { type Units } from '../../work/protocol.ts';
 import { ruleWords, trustWords } from './rule-words.ts';
@@ -14,12 +14,18 @@ export interface FindingRowProps {
 /** One finding: its result in a word, what was asked, measure against limit, where, and how far to trust it. */
 export function FindingRow({ finding, units, chosen, onChoose }: FindingRowProps): ReactElement {
   const { measured, limit } = printFigures(finding, units);
+  const row = useRef<HTMLButtonElement>(null);
+  // Chosen elsewhere, on the plan: it comes into sight here.
+  useEffect(() => {
+    if (chosen) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [chosen]);
   return (
-    <button type="button" className="finding" aria-pressed={chosen} onClick={onChoose}>
+    <button ref={row} type="button" className="finding" aria-pressed={chosen} onClick={onChoose}>
       <b className={`result result-${finding.result}`}>{say(`result.${finding.result}`)}</b>
       <span className="finding-rule">{ruleWords(finding)}</span>
       <span className="finding-figures">{measured === null ? say('place-check.against-none', { limit }) : say('place-check.against', { measured, limit })}</span>
       <span className="finding-where">{finding.where}</span>
+      {finding.result === 'ok' ? null : <small className="finding-danger">{say(`place-check.danger.${dangerOf(finding.id)}`)}</small>}
       <small className="finding-trust">{[trustWords(finding), finding.source].filter((part) => part !== '').join(': ')}</small>
     </button>
   );

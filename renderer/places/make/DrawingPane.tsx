@@ -16,8 +16,8 @@ export function DrawingPane({ index, mark }: DrawingPaneProps): ReactElement {
   const ask = useMemo(() => ({ index }), [index]);
   const asked = useAsked('sheet', ask);
   const drawn = asked.answer;
-  const spots = useMemo(() => (drawn === null ? [] : markSpots(drawn.sheet, drawn.marks)), [drawn]);
-  const told = useMemo(() => (drawn === null || mark === null ? [] : strokesOfMark(drawn.sheet, drawn.marks, mark)), [drawn, mark]);
+  const spots = useMemo(() => (drawn === null ? [] : markSpots(drawn)), [drawn]);
+  const told = useMemo(() => (drawn === null || mark === null ? [] : strokesOfMark(drawn, mark)), [drawn, mark]);
   if (asked.broken !== null) return <p role="alert" className="make-empty attention">{say('place-make.broken', { reason: asked.broken })}</p>;
   if (drawn === null) return <p className="make-empty">{say('place-make.working')}</p>;
   return (

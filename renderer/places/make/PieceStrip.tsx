@@ -32,6 +32,17 @@ export function PieceStrip({ mark, sheets, tables, taken, onTake }: PieceStripPr
       <button type="button" onClick={() => { select({ mark: null }); }}>{say('place-make.put-back')}</button>
       <ul className="piece-ways" aria-label={say('place-make.ways')}>
         <li><button type="button" className="main" onClick={() => { go('lay-out', { mark }); }}>{say('place-make.in-plan')}</button></li>
+        {listed.map(({ table, count }) => (
+          <li key={table.id}>
+            <button
+              type="button"
+              aria-current={taken.kind === 'schedule' && taken.id === table.id ? 'true' : undefined}
+              onClick={() => { onTake({ kind: 'schedule', id: table.id }); }}
+            >
+              {say('place-make.in-schedule', { title: table.title, count })}
+            </button>
+          </li>
+        ))}
         {shown.map(({ sheet, index }) => (
           <li key={sheet.number}>
             <button
@@ -41,17 +52,6 @@ export function PieceStrip({ mark, sheets, tables, taken, onTake }: PieceStripPr
               onClick={() => { onTake({ kind: 'drawing', index }); }}
             >
               {sheet.number}
-            </button>
-          </li>
-        ))}
-        {listed.map(({ table, count }) => (
-          <li key={table.id}>
-            <button
-              type="button"
-              aria-current={taken.kind === 'schedule' && taken.id === table.id ? 'true' : undefined}
-              onClick={() => { onTake({ kind: 'schedule', id: table.id }); }}
-            >
-              {say('place-make.in-schedule', { title: table.title, count })}
             </button>
           </li>
         ))}

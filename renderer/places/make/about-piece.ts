@@ -1,6 +1,6 @@
-import { MM_PER_INCH, inches } from '../../../core/base/quantity.ts';
+import { MM_PER_INCH, inches, pounds } from '../../../core/base/quantity.ts';
 import { say } from '../../../core/text/index.ts';
-import { printLength } from '../../../core/units/index.ts';
+import { printLength, printWeight } from '../../../core/units/index.ts';
 import { type Table, type Units } from '../../work/protocol.ts';
 
 export interface Fact {
@@ -29,11 +29,21 @@ export function aboutPiece(pieces: Table | null, mark: string, units: Units): re
     [say('place-make.fact.short'), length('length_short')],
     [say('place-make.fact.height'), length('height')],
     [say('place-make.fact.radius'), length('bend_radius')],
-    [say('place-make.fact.weight'), weight === '' ? '' : `${Number(weight).toFixed(1)} lb`],
-    [say('place-make.fact.where'), [...new Set(rows.map((one) => `${cell(one, 'run')} ${cell(one, 'side')}`.trim()))].join(', ')],
+    [say('place-make.fact.weight'), weight === '' ? '' : printWeight(pounds(Number(weight)), units)],
+    [say('place-make.fact.where'), placesOf(rows.map((one) => ({ run: cell(one, 'run'), side: cell(one, 'side') })))],
   ];
   return facts.filter(([, value]) => value !== '').map(([name, value]) => ({ name, value }));
 }
 
 /** A cell's length, which is in the project's units, as a drawing prints it. */
 const printed = (value: number, units: Units): string => printLength(inches(units === 'mm' ? value / MM_PER_INCH : value), units, 'bracket');
+
+/** `alley left and right, crowd-pen right`: runs of one part and their sides called together, in the order of the walk. */
+function placesOf(places: readonly { readonly run: string; readonly side: string }[]): string {
+  const sides = new Map<string, Set<string>>();
+  for (const { run, side } of places) {
+    const part = run.replace(/-\d+$/, '');
+    sides.set(part, (sides.get(part) ?? new Set()).add(side));
+  }
+  return [...sides].map(([run, found]) => (found.size > 1 ? say('where.sides', { run }) : say('where.side', { run, side: [...found].join('') }).trim())).join(', ');
+}

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { textBox } from '../../../core/drafting/boxes.ts';
+import { textWidth } from '../../../core/drafting/font.ts';
 import { type Stroke } from '../../../core/drafting/primitives.ts';
 import { type StakeRow, stakeoutRows } from '../../../core/schedules/index.ts';
 import { markSpots, type Spot, strokesOfMark } from '../../../renderer/parts/spots.ts';
@@ -17,6 +18,11 @@ function corners(spot: Spot, height: number): { x: number; y: number }[] {
   });
 }
 
+const font = {
+  unitsPerEm: drawingFont.unitsPerEm, capHeight: drawingFont.capHeight,
+  advances: Array.from({ length: 95 }, (_, index) => drawingFont.advance(32 + index)),
+};
+
 const sets = EXAMPLES.map((name) => ({ name, set: drawSound(exampleText(name)) }));
 
 describe.each(sets)('piece marks to be chosen: $name', ({ set }) => {
@@ -25,11 +31,11 @@ describe.each(sets)('piece marks to be chosen: $name', ({ set }) => {
   it('are all those on leaders, each over its own text', () => {
     let count = 0;
     for (const sheet of set.sheets) {
-      const spots = markSpots(sheet, marks);
+      const spots = markSpots({ sheet, marks, font });
       for (const [index, item] of sheet.primitives.entries()) {
         if (item.kind !== 'callout' || item.pieces.length === 0) continue;
         const mark = marks[item.pieces[0]!]!;
-        const spot = spots.find((one) => one.key === `${String(index)} ${mark}`);
+        const spot = spots.find((one) => one.key === `${String(index)} 0 ${mark}`);
         if (spot === undefined) throw new Error(`${sheet.number}: ${mark} can't be chosen`);
         const text = item.strokes.find((stroke): stroke is Extract<Stroke, { kind: 'text' }> => stroke.kind === 'text')!;
         // The letters' box by the font's own metrics, without the clear round it: its middle lies in the spot.
@@ -49,15 +55,40 @@ describe.each(sets)('piece marks to be chosen: $name', ({ set }) => {
 
   it('and every mark of the project can be chosen somewhere and has steel that is told', () => {
     for (const mark of new Set(Object.values(marks))) {
-      const on = set.sheets.filter((sheet) => markSpots(sheet, marks).some((spot) => spot.id === mark));
+      const on = set.sheets.filter((sheet) => markSpots({ sheet, marks, font }).some((spot) => spot.id === mark));
       expect(on.length, mark).toBeGreaterThan(0);
-      expect(set.sheets.some((sheet) => strokesOfMark(sheet, marks, mark).length > 0), mark).toBe(true);
+      expect(set.sheets.some((sheet) => strokesOfMark({ sheet, marks }, mark).length > 0), mark).toBe(true);
     }
+  });
+
+  it('stand in a list of marks each over its own letters', () => {
+    // The drawing of the runs lists the marks of each: the letters before and in a mark are measured by the font itself.
+    let count = 0;
+    for (const sheet of set.sheets) {
+      const spots = markSpots({ sheet, marks, font });
+      for (const [index, item] of sheet.primitives.entries()) {
+        if (item.kind !== 'text' || item.anchor !== 'start' || !/^(left|right): /.test(item.text)) continue;
+        const listed = [...item.text.matchAll(/[A-Z]\d+/g)];
+        const own = spots.filter((spot) => spot.key.startsWith(`${String(index)} `));
+        expect(own.map((spot) => spot.id), item.text).toEqual(listed.map((word) => word[0]));
+        for (const [at, spot] of own.entries()) {
+          expect(spot.turn.x).toBeCloseTo(item.at.x + textWidth(drawingFont, item.text.slice(0, listed[at]!.index), item.height), 9);
+          expect(spot.box.width).toBeCloseTo(textWidth(drawingFont, spot.id, item.height) + 0.08, 9);
+          count += 1;
+        }
+      }
+    }
+    expect(count).toBeGreaterThan(3);
+  });
+
+  it('are none in words that only look like one: a revision\'s letter, a title', () => {
+    const odd = Object.fromEntries(Object.entries(marks).map(([key, mark], at) => [key, at === 0 ? 'A' : mark]));
+    for (const sheet of set.sheets) expect(markSpots({ sheet, marks: odd, font }).filter((spot) => spot.id === 'A' && sheet.primitives[Number(spot.key.split(' ')[0])]!.kind === 'text'), sheet.number).toEqual([]);
   });
 
   it('have keys of their own', () => {
     for (const sheet of set.sheets) {
-      const keys = markSpots(sheet, marks).map((spot) => spot.key);
+      const keys = markSpots({ sheet, marks, font }).map((spot) => spot.key);
       expect(new Set(keys).size).toBe(keys.length);
     }
   });

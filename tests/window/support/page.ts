@@ -5,7 +5,8 @@
 import { builtinEnvironments } from 'vitest/runtime';
 
 await builtinEnvironments.jsdom.setup(globalThis, {});
-// jsdom has no screen to ask.
+// jsdom has no screen to ask, and nothing scrolls.
+Element.prototype.scrollIntoView = () => undefined;
 globalThis.matchMedia = (media) => ({ ...new EventTarget(), media, matches: false, onchange: null, addListener: () => undefined, removeListener: () => undefined, addEventListener: () => undefined, removeEventListener: () => undefined, dispatchEvent: () => false });
 globalThis.IS_REACT_ACT_ENVIRONMENT = true;
 
