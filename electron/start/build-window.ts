@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { build, type InlineConfig } from 'vite';
-import { BUILT_SHELL } from '../page/index.ts';
+import { BUILT_PAGE, BUILT_SHELL } from '../page/index.ts';
 
 /** The shell's two parts: each one CommonJS file with all that it needs in it, for a sandboxed preload can load nothing. */
 const SHELL_PARTS = { main: 'electron/main/main.ts', preload: 'electron/preload/preload.ts' } as const;
@@ -17,9 +17,9 @@ export async function buildWindow(home: string): Promise<void> {
   await buildShell(home);
 }
 
-/** Builds the page by the program's own bundler settings. */
-export async function buildPage(home: string): Promise<void> {
-  await build({ configFile: join(home, 'vite.config.ts'), root: join(home, 'renderer'), logLevel: 'warn', mode: 'production', build: { rolldownOptions: { checks } } });
+/** Builds the page by the program's own bundler settings, by default where the program looks for it. */
+export async function buildPage(home: string, out = join(home, BUILT_PAGE)): Promise<void> {
+  await build({ configFile: join(home, 'vite.config.ts'), root: join(home, 'renderer'), logLevel: 'warn', mode: 'production', build: { outDir: out, emptyOutDir: true, rolldownOptions: { checks } } });
 }
 
 /** Builds the main process and the preload into a folder, by default where the program looks for them. */

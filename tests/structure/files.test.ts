@@ -11,7 +11,7 @@ const isDataTable = (file: string): boolean => /\/(tables|data)\//.test(file);
 /** Written in pieces, so that this file does not hold what it looks for. */
 const word = (...parts: string[]): RegExp => new RegExp(parts.join(''), 'i');
 
-const binary = /\.(ttf|png|pdf)$/;
+const binary = /\.(ttf|png|pdf|ico|icns)$/;
 const texts = files.filter((file) => !binary.test(file));
 
 const hits = (pattern: RegExp, among: readonly string[]): string[] =>
