@@ -9,7 +9,7 @@ import { type Sent } from '../../electron/main/guard/sender.ts';
 import { answerFrom, isPageAddress } from '../../electron/main/scheme.ts';
 import { listPage } from '../../electron/page/index.ts';
 
-const frame = { url: 'penwright://window/index.html' };
+const frame = { url: 'penwright://window/index.html', frameToken: 'main' };
 const page = { mainFrame: frame, isDestroyed: () => false };
 
 describe('a message is taken from', () => {
@@ -18,13 +18,13 @@ describe('a message is taken from', () => {
     const wrong: readonly (readonly [string, Sent, typeof page | null])[] = [
       ['no window', { sender: page, senderFrame: frame }, null],
       ['another page', { sender: { ...page }, senderFrame: frame }, page],
-      ['a frame within the page', { sender: page, senderFrame: { url: frame.url } }, page],
+      ['a frame within the page', { sender: page, senderFrame: { url: frame.url, frameToken: 'inner' } }, page],
       ['a frame that is gone', { sender: page, senderFrame: null }, page],
       ['a page that is gone', { sender: page, senderFrame: frame }, { ...page, isDestroyed: () => true }],
     ];
     for (const [name, sent, ours] of wrong) expect([name, isFromPage(sent, ours)]).toEqual([name, false]);
     for (const url of ['https://window/index.html', 'penwright://other/index.html', 'penwright:window', 'file:///index.html', 'about:blank', '', 'blob:penwright://window/1']) {
-      const elsewhere = { mainFrame: { url }, isDestroyed: () => false };
+      const elsewhere = { mainFrame: { url, frameToken: 'main' }, isDestroyed: () => false };
       expect([url, isFromPage({ sender: elsewhere, senderFrame: elsewhere.mainFrame }, elsewhere)]).toEqual([url, false]);
     }
   });
@@ -89,7 +89,7 @@ describe('each message', () => {
 
   it.each(REQUESTS)('%s from anybody else is refused, and nothing is done', async (name) => {
     const { ask, done } = end();
-    const strangers: Sent[] = [{ sender: page, senderFrame: null }, { sender: page, senderFrame: { url: frame.url } }, { sender: {}, senderFrame: frame }];
+    const strangers: Sent[] = [{ sender: page, senderFrame: null }, { sender: page, senderFrame: { url: frame.url, frameToken: 'inner' } }, { sender: {}, senderFrame: frame }];
     for (const stranger of strangers) await expect(ask(name, cases[name].right, stranger)).rejects.toThrow(`${name}: refused`);
     expect(done).toEqual([]);
   });
@@ -98,7 +98,7 @@ describe('each message', () => {
     const { tell, done } = end();
     for (const name of NOTICES) {
       for (const args of [[], [1], ['true'], [true, true], [null]]) tell(channelOf(name), args);
-      tell(channelOf(name), [true], { sender: page, senderFrame: { url: frame.url } });
+      tell(channelOf(name), [true], { sender: page, senderFrame: { url: frame.url, frameToken: 'inner' } });
       tell(channelOf(name), [true]);
     }
     tell(LISTENING_CHANNEL, ['more']);

@@ -17,7 +17,7 @@ export const fakeEvent = (): FakeEvent => {
 };
 
 class FakePage extends EventEmitter {
-  readonly mainFrame = { url: 'penwright://window/index.html' };
+  readonly mainFrame = { url: 'penwright://window/index.html', frameToken: 'main' };
   readonly sent: unknown[][] = [];
   windows: ((details: { url: string }) => { action: string }) | null = null;
   isDestroyed = (): boolean => false;
