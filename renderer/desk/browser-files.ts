@@ -15,6 +15,8 @@ export interface HeldFile {
   readonly handle: FileHandle | null;
   readonly bytes: Uint8Array<ArrayBuffer>;
   readonly byteOrderMark: boolean;
+  /** What a person was last shown as somebody else's; null: nothing. */
+  readonly shown: Uint8Array | null;
 }
 
 type Files = Pick<Desk, 'openProject' | 'recentProjects' | 'openRecent' | 'saveProject' | 'saveProjectAs'> & {
@@ -45,7 +47,7 @@ export function browserFiles(database: Database): Files {
   const take = async (file: File, handle: FileHandle | null): Promise<Reply<OpenedProject>> => {
     const read = await readTextFile(file);
     if (!read.ok) return read;
-    const id = hold({ name: file.name, handle, bytes: read.bytes, byteOrderMark: read.byteOrderMark });
+    const id = hold({ name: file.name, handle, bytes: read.bytes, byteOrderMark: read.byteOrderMark, shown: null });
     if (handle !== null) await recent.note(handle);
     return { ok: true, value: { file: id, name: file.name, text: read.text } };
   };
@@ -96,16 +98,19 @@ export function browserFiles(database: Database): Files {
       const bytes = fileBytes(text, before.byteOrderMark);
       if (before.handle === null) download(bytes, before.name, 'application/json');
       else {
-        if (!force) {
-          const now = await readNow(before.handle);
-          if (!now.ok) return now;
-          if (!sameBytes(now.bytes, before.bytes)) return { ok: true, value: { kind: 'changed', text: now.text } };
+        const now = await readNow(before.handle);
+        if (!now.ok) return now;
+        // `force` writes over what a person was shown, and over nothing newer.
+        const mayGo = [before.bytes, bytes, ...(force && before.shown !== null ? [before.shown] : [])];
+        if (!mayGo.some((known) => sameBytes(now.bytes, known))) {
+          held.set(file, { ...before, shown: now.bytes });
+          return { ok: true, value: { kind: 'changed', text: now.text } };
         }
         const refused = await write(before.handle, bytes);
         if (refused !== null) return refused;
         await recent.note(before.handle);
       }
-      held.set(file, { ...before, bytes });
+      held.set(file, { ...before, bytes, shown: null });
       return { ok: true, value: { kind: 'saved' } };
     },
     saveProjectAs: async (suggestedName, text) => {
@@ -113,14 +118,14 @@ export function browserFiles(database: Database): Files {
       const bytes = fileBytes(text, false);
       if (access === null) {
         download(bytes, suggestedName, 'application/json');
-        return { ok: true, value: { file: hold({ name: suggestedName, handle: null, bytes, byteOrderMark: false }), name: suggestedName } };
+        return { ok: true, value: { file: hold({ name: suggestedName, handle: null, bytes, byteOrderMark: false, shown: null }), name: suggestedName } };
       }
       try {
         const handle = await access.showSaveFilePicker({ types: kinds(), suggestedName });
         const refused = await write(handle, bytes);
         if (refused !== null) return refused;
         await recent.note(handle);
-        return { ok: true, value: { file: hold({ name: handle.name, handle, bytes, byteOrderMark: false }), name: handle.name } };
+        return { ok: true, value: { file: hold({ name: handle.name, handle, bytes, byteOrderMark: false, shown: null }), name: handle.name } };
       } catch (error) {
         return isShut(error) ? { ok: true, value: null } : whyNot(error, suggestedName);
       }
