@@ -2,6 +2,7 @@ import { type ReactElement } from 'react';
 import { say } from '../../core/text/index.ts';
 import { useStore } from '../project/store.ts';
 import { Begin } from '../project/Begin.tsx';
+import { PageTitle } from '../project/PageTitle.tsx';
 import { ProjectBar } from '../project/ProjectBar.tsx';
 import { ProjectDialogs } from '../project/ProjectDialogs.tsx';
 import { ProjectKeys } from '../project/ProjectKeys.tsx';
@@ -38,6 +39,7 @@ export function App(): ReactElement {
     <>
       {desk}
       <Notice />
+      <PageTitle />
       <ProjectKeys />
       <ProjectDialogs />
     </>

@@ -15,6 +15,8 @@ export function browserDesk(): Desk {
   window.addEventListener('beforeunload', (event) => {
     if (unsaved) event.preventDefault();
   });
+  // A file that is let fall on the page would take the page's place.
+  for (const kind of ['dragover', 'drop'] as const) window.addEventListener(kind, (event) => { event.preventDefault(); });
   return {
     where: 'browser',
     openProject: files.openProject,

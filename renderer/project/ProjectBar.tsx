@@ -20,8 +20,14 @@ export function ProjectBar(): ReactElement | null {
       <button type="button" onClick={() => void projects.openFile()}>{say('place-projects.open')}</button>
       <button type="button" onClick={() => void projects.save()}>{say('place-projects.save')}</button>
       <button type="button" onClick={() => void projects.saveAs()}>{say('place-projects.save-as')}</button>
-      <button type="button" disabled={!canUndo(history)} aria-label={undoWords} title={undoWords} onClick={projects.undo}>{say('place-projects.undo')}</button>
-      <button type="button" disabled={!canRedo(history)} aria-label={redoWords} title={redoWords} onClick={projects.redo}>{say('place-projects.redo')}</button>
+      <button type="button" disabled={!canUndo(history)} aria-label={undoWords} title={undoWords} onClick={projects.undo}>
+        <span>{say('place-projects.undo')}</span>
+        {undoWords === undefined ? null : <small>{undoLabel(history)}</small>}
+      </button>
+      <button type="button" disabled={!canRedo(history)} aria-label={redoWords} title={redoWords} onClick={projects.redo}>
+        <span>{say('place-projects.redo')}</span>
+        {redoWords === undefined ? null : <small>{redoLabel(history)}</small>}
+      </button>
       <LightButton />
     </div>
   );

@@ -15,16 +15,20 @@ function remembered(): Light | null {
   }
 }
 
-const ofMachine = (): Light => (matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light');
+const DARK = '(prefers-color-scheme: dark)';
+const ofMachine = (): Light => (matchMedia(DARK).matches ? 'dark' : 'light');
 
 /** The light that the page is seen in; setting it puts it on the page and remembers it. */
 export function createLight(): Store<Light> {
   const said = remembered();
+  let isSaid = said !== null;
   if (said !== null) document.documentElement.dataset['light'] = said;
   const store = createStore<Light>(said ?? ofMachine());
+  matchMedia(DARK).addEventListener('change', () => { if (!isSaid) store.set(ofMachine()); });
   return {
     ...store,
     set: (next) => {
+      isSaid = true;
       document.documentElement.dataset['light'] = next;
       try {
         localStorage.setItem(KEPT, next);

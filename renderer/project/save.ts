@@ -35,8 +35,17 @@ export function saver({ desk, session, work, tell, ask }: SaverInput): { save():
     const before = present(open.history);
     const text = textOf(before);
     if (before === open.saved && hasOwnText(before)) return { before, text, marks: {}, name: open.name };
-    const { marks } = await work.ask('marks', { text });
+    const marks = await marksOf(text);
     return { before, text: marks === null ? text : keepMarks(text, marks), marks: marks ?? {}, name: open.name };
+  };
+  /** The marks of a project's pieces, or null where it has none yet. A mistake of the program is told and keeps nobody from saving. */
+  const marksOf = async (text: string): Promise<Marks | null> => {
+    try {
+      return (await work.ask('marks', { text })).marks;
+    } catch (error) {
+      reportError(error);
+      return null;
+    }
   };
   const done = (writing: Writing, file: FileId, name: string): true => {
     const read = readText(writing.text);
