@@ -7,7 +7,7 @@ export const placeStakeOut = {
   'place-stake-out.a': 'center of the pivot post',
   'place-stake-out.place': 'x {x}, y {y}',
   'place-stake-out.distance': '{from} to {to}',
-  'place-stake-out.change': 'Brief, at {field}',
+  'place-stake-out.change': 'Change {point} in the brief',
   'place-stake-out.points': 'Points and their ties',
   'place-stake-out.drawings': 'Drawings of the stakeout',
   'place-stake-out.on-drawing': 'Points on this drawing',

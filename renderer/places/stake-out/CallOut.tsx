@@ -35,7 +35,7 @@ export function CallOut({ stakes, point, set, onPoint, onSet, onLeave }: CallOut
     else return;
     event.preventDefault();
   };
-  const ties = [['A', row.tieA], ['B', row.tieB], ['C', row.tieC]] as const;
+  const ties = [['A', row.tieA] as const, ['B', row.tieB] as const, ...(row.tieC === null ? [] : [['C', row.tieC] as const])];
   const hole = holeWords(row, units);
   return (
     <div ref={pane} className="call-out" role="group" aria-label={say('place-stake-out.calling')} tabIndex={-1} onKeyDown={onKeyDown}>
@@ -46,12 +46,16 @@ export function CallOut({ stakes, point, set, onPoint, onSet, onLeave }: CallOut
       </div>
       <div className="call-point" role="status">
         <strong className="call-name">{row.point}</strong>
-        <dl>
-          {ties.map(([name, tie]) => (tie === null ? null : <div key={name} className="call-tie"><dt>{say('place-stake-out.tie', { name })}</dt><dd>{size(tie)}</dd></div>))}
-          <div><dt>{say('place-stake-out.side')}</dt><dd>{say(`place-stake-out.side.${row.baselineSide}`)}</dd></div>
-          <div><dt>{say('place-stake-out.hole')}</dt><dd>{hole === '' ? say('place-stake-out.no-hole') : hole}</dd></div>
-          <div><dt>{say('place-stake-out.what')}</dt><dd>{[say(`drawings.stake.${row.kind}`), row.run ?? '', row.side ?? ''].filter((part) => part !== '').join(', ')}</dd></div>
-        </dl>
+        <div className="call-words">
+          <dl className={`call-ties of-${String(ties.length)}`}>
+            {ties.map(([name, tie]) => <div key={name}><dt>{say('place-stake-out.tie', { name })}</dt><dd>{size(tie)}</dd></div>)}
+          </dl>
+          <dl className="call-facts">
+            <div><dt>{say('place-stake-out.side')}</dt><dd>{say(`place-stake-out.side.${row.baselineSide}`)}</dd></div>
+            <div><dt>{say('place-stake-out.hole')}</dt><dd>{hole === '' ? say('place-stake-out.no-hole') : hole}</dd></div>
+            <div><dt>{say('place-stake-out.what')}</dt><dd>{[say(`drawings.stake.${row.kind}`), row.run ?? '', row.side ?? ''].filter((part) => part !== '').join(', ')}</dd></div>
+          </dl>
+        </div>
       </div>
       <div className="call-steps">
         <button type="button" onClick={() => { go(-1); }}>{say('place-stake-out.before')}</button>

@@ -29,7 +29,7 @@ export function ControlPoints({ stakes, onCall }: ControlPointsProps): ReactElem
             <li key={row.point}>
               <b>{row.point}</b>
               <span>{words(row)}</span>
-              {path === null ? null : <button type="button" onClick={() => { go('brief', { field: path }); }}>{say('place-stake-out.change', { field: path })}</button>}
+              {path === null ? null : <button type="button" onClick={() => { go('brief', { field: path }); }}>{say('place-stake-out.change', { point: row.point })}</button>}
             </li>
           );
         })}

@@ -26,7 +26,7 @@ describe('the place Stake out', () => {
 
   it('leads to the fields of its control points', async () => {
     await open();
-    page.press(page.find('.controls button', 'control.b'));
+    page.press(page.find('.controls button', 'Change B'));
     expect(page.deskWindow.place.get()).toBe('brief');
     expect(page.deskWindow.selection.get().field).toBe('control.b');
   });
@@ -59,7 +59,7 @@ describe('the place Stake out', () => {
     page.key(pane, 'ArrowRight');
     page.key(pane, 'ArrowRight');
     expect(name()).toBe(rows[2]!.point);
-    expect(page.find('.call-out dl').textContent).toContain('1\'-0" x 3\'-0"');
+    expect(page.find('.call-facts').textContent).toContain('1\'-0" x 3\'-0"');
     page.key(pane, 'Enter');
     expect((page.find('.call-out input') as HTMLInputElement).checked).toBe(true);
     expect(page.find('.call-head').textContent).toContain(`1 of ${String(rows.length)} set`);
