@@ -21,10 +21,13 @@ export async function goTo(page: Page, place: PlaceName): Promise<void> {
   await button.and(page.locator('[aria-current="page"]')).waitFor();
 }
 
-/** Drags from the middle of something, in several steps as a hand does. */
+/** Drags from the middle of something, in several steps as a hand does, once it lies still. */
 export async function dragBy(page: Page, handle: Locator, dx: number, dy: number): Promise<void> {
-  const box = await handle.boundingBox();
-  if (box === null) throw new Error('there is nothing to take hold of');
+  let box = await handle.boundingBox();
+  for (let before = null as typeof box; box === null || box.x !== before?.x || box.y !== before.y; box = await handle.boundingBox()) {
+    before = box;
+    await page.waitForTimeout(400);
+  }
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
   await page.mouse.move(x, y);
   await page.mouse.down();
