@@ -13,6 +13,7 @@ import { say } from '../text/index.ts';
 import { printAngle } from '../units/index.ts';
 import { boundsOf } from './bounds.ts';
 import { flowBlocks } from './flow.ts';
+import { gateCallouts, gatePlanShapes } from './gate-plan.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
 import { type Scale, scaleToFit } from './scales.ts';
@@ -85,12 +86,13 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
     shapes: [
       ...faceShapes(layout, runs),
       ...walkShapes(layout, runs),
+      ...gatePlanShapes(layout, runs),
       ...layout.posts.filter((post) => runs.has(post.run)).map((post) => postShape(post, pieceOf(post))),
     ],
     dimensions: [...overall(extremes, scale.scale, kit.h), ...placeSizes(input, runs, kit.h)],
     runnings: [],
     bands: [],
-    callouts: [...names.flatMap((name) => runCallouts(input, layout.runs.find((run) => run.name === name)!, middle)), ...markCallouts(input, runs, middle)],
+    callouts: [...names.flatMap((name) => runCallouts(input, layout.runs.find((run) => run.name === name)!, middle)), ...gateCallouts(input.layout, runs, middle), ...markCallouts(input, runs, middle)],
   };
   const filled = { views: [view], tables: [], notes: [] };
   return drawingOf(page, filled, '1', 0, title, say('drawings.plan.file'));

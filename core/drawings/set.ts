@@ -2,6 +2,7 @@ import { draft } from '../drafting/draft.ts';
 import { type Drawing } from '../drafting/model.ts';
 import { type Sheet } from '../drafting/primitives.ts';
 import { coverDrawings } from './cover.ts';
+import { gateDrawings } from './gates.ts';
 import { type DrawInput, titleBlockOf } from './input.ts';
 import { junctionDrawings } from './junction.ts';
 import { bendDrawings, pieceDrawings } from './lists.ts';
@@ -20,6 +21,7 @@ export function drawings(input: DrawInput): Drawing[] {
     ...sectionDrawings(input),
     ...bendDrawings(input),
     ...pieceDrawings(input),
+    ...gateDrawings(input),
   ];
   return [...coverDrawings(input, rest), ...rest];
 }

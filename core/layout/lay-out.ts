@@ -11,6 +11,7 @@ import { pivotGap } from './pivot-gap.ts';
 import { placePosts } from './posts.ts';
 import { setOutRuns } from './set-out-runs.ts';
 import { setOutRamps } from './ramps/set-out-ramps.ts';
+import { standCrowdGate } from './openings/crowd-gate.ts';
 import { fitOpenings } from './openings/fit.ts';
 import { openingSpots } from './openings/spots.ts';
 import { standOpenings } from './openings/stand.ts';
@@ -61,6 +62,7 @@ export function layOut(brief: Brief): LayoutResult {
       closingPlates: closingPlates(brief, spanned.fences.get(lastAlley)!, spanned.fences.get(chains.funnel)!),
       ramps: setOutRamps(brief, fences, posts).ramps,
       openings: standOpenings(brief, fitted.spots, fences),
+      crowdGate: standCrowdGate(brief, fences),
       pivot,
       mouth: setOut.mouth,
       mouthDistance: setOut.mouthDistance,

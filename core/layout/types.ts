@@ -5,7 +5,7 @@ import { type PlanPoint } from '../base/points.ts';
 import { type FenceBrief, type RampBrief, type Side } from '../brief/types.ts';
 import { type RampFigures } from './ramps/figures.ts';
 import { type Section } from '../steel/types.ts';
-import { type Opening } from './openings/types.ts';
+import { type CrowdGate, type Opening } from './openings/types.ts';
 
 /** One run of the path, in walking order: `alley-1` …, `crowd-pen`, `junction`, `chute-1` …. */
 export interface Run {
@@ -172,6 +172,7 @@ export interface Layout {
   readonly ramps: readonly Ramp[];
   /** Those that stand; one that fouls is among the fouls. */
   readonly openings: readonly Opening[];
+  readonly crowdGate: CrowdGate;
   readonly pivot: PlanPoint;
   readonly mouth: PlanPoint;
   /** m: how far the mouth lies beyond the pivot's diameter. */

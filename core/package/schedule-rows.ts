@@ -2,14 +2,15 @@ import { type Brief } from '../brief/index.ts';
 import { type Layout } from '../layout/index.ts';
 import { type Parts } from '../parts/index.ts';
 import {
-  bendRows, type BendRow, materialRows, type MaterialRow, pieceRows, type PieceRow, stakeoutRows, type StakeRow, stations, type Stations,
+  bendRows, type BendRow, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, stakeoutRows, type StakeRow, stations, type Stations,
 } from '../schedules/index.ts';
 
 /** Every schedule of a project, as rows with full figures. */
 export interface Schedules {
   readonly pieces: readonly PieceRow[];
   readonly bends: readonly BendRow[];
-  readonly materials: readonly MaterialRow[];
+  readonly materials: readonly MaterialLine[];
+  readonly openings: readonly OpeningRow[];
   readonly stakeout: readonly StakeRow[];
   readonly stations: Stations;
 }
@@ -17,7 +18,8 @@ export interface Schedules {
 export const scheduleRows = (brief: Brief, layout: Layout, parts: Parts): Schedules => ({
   pieces: pieceRows(parts),
   bends: bendRows(brief, parts),
-  materials: materialRows(brief, parts),
+  materials: [...materialRows(brief, parts), ...hardwareRows(brief, parts)],
+  openings: openingRows(brief, layout),
   stakeout: stakeoutRows(brief, layout),
   stations: stations(brief, layout),
 });

@@ -1,4 +1,4 @@
-import { bendColumns, type Column, materialColumns, pieceColumns, stakeoutColumns, type Units } from '../schedules/index.ts';
+import { bendColumns, type Column, materialColumns, openingColumns, pieceColumns, stakeoutColumns, type Units } from '../schedules/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { csvCells, writeCsv } from '../writers/index.ts';
 import { type Schedules } from './schedule-rows.ts';
@@ -19,6 +19,7 @@ export const scheduleTables = (schedules: Schedules, units: Units): readonly Sch
   table('pieces', 'package.pieces', pieceColumns(units), schedules.pieces),
   table('bends', 'package.bends', bendColumns(units), schedules.bends),
   table('materials', 'package.materials', materialColumns(), schedules.materials),
+  table('openings', 'package.openings', openingColumns(units), schedules.openings),
   table('stakeout', 'package.stakeout', stakeoutColumns(units), schedules.stakeout),
 ];
 

@@ -39,12 +39,20 @@ export class FaultList {
     this.#add(`${fence.brief.path}.rails`, 'fault.skin-too-tall', fence, { height: this.#print(height) });
   }
 
+  gateSkin(path: string): void {
+    this.#put(path, 'fault.gate-skin', {});
+  }
+
   #print(length: number): string {
     return printLength(inches(length), this.#brief.units, 'inches');
   }
 
   #add(path: string, code: Fault['code'], fence: Fence, params: Fault['params']): void {
+    this.#put(path, code, { run: fence.run, side: fence.side, ...params });
+  }
+
+  #put(path: string, code: Fault['code'], params: Fault['params']): void {
     const key = `${path} ${code}`;
-    if (!this.#faults.has(key)) this.#faults.set(key, { path, code, params: { run: fence.run, side: fence.side, ...params } });
+    if (!this.#faults.has(key)) this.#faults.set(key, { path, code, params });
   }
 }

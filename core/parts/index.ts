@@ -3,6 +3,8 @@ export { makeParts, type PartsResult } from './make-parts.ts';
 export { bendAngle, chord, gaugeChord, gaugeRise, orderLength, radiusFromRise, rise, setRadius } from './bend.ts';
 export { copeReach, cutBack, saddleReach, type CopeReach } from './saddle.ts';
 export { jointPatterns, type Fits, type JointPatterns, type Joints } from './joint-patterns.ts';
+export { gateMarks } from './gates/gate-marks.ts';
+export { beamHeight } from './gates/backstop.ts';
 export { lengthToCut, longestStock } from './stock.ts';
 export { fitsSheet, skinCourses, type StockSheets } from './skin-courses.ts';
 export type * from './types.ts';

@@ -4,6 +4,7 @@ import { clearFigures, figuresOfShortest } from './alike.ts';
 import { copedRails } from './coped-rails.ts';
 import { type DraftPiece } from './draft-piece.ts';
 import { FaultList } from './faults.ts';
+import { gateParts } from './gates/gate-parts.ts';
 import { lappedRails } from './lapped-rails.ts';
 import { markBook } from './marks.ts';
 import { platePieces } from './plate-pieces.ts';
@@ -24,13 +25,14 @@ export type PartsResult =
  */
 export function makeParts(brief: Brief, layout: Layout): PartsResult {
   const faults = new FaultList(brief);
-  const drafts = [...railsAndSkins(brief, layout, faults), ...postPieces(layout), ...platePieces(layout)];
+  const gates = gateParts(brief, layout, faults);
+  const drafts = [...railsAndSkins(brief, layout, faults), ...postPieces(layout), ...platePieces(layout), ...gates.pieces];
   if (faults.all.length > 0) return { ok: false, faults: faults.all };
-  return { ok: true, parts: markPieces(brief, walkOrder(layout, drafts)) };
+  return { ok: true, parts: { ...markPieces(brief, walkOrder(layout, drafts)), hardware: gates.hardware } };
 }
 
 /** Gives every piece its mark and the figures that go with it. Written out field by field: it is done for every piece at every drag. */
-function markPieces(brief: Brief, drafts: readonly DraftPiece[]): Parts {
+function markPieces(brief: Brief, drafts: readonly DraftPiece[]): Omit<Parts, 'hardware'> {
   const cleared = drafts.map(clearFigures);
   const signatures = drafts.map((draft, i) => signatureOf(draft, cleared[i]!));
   const shortest = figuresOfShortest(cleared, signatures);

@@ -1,7 +1,7 @@
 import { type PieceKind } from './types.ts';
 
-/** The letter that a kind's marks begin with: rail, post, skin, closing plate. */
-const LETTER: Readonly<Record<PieceKind, string>> = { rail: 'R', post: 'P', skin: 'S', plate: 'C' };
+/** The letter that a kind's marks begin with: rail, post, skin, closing plate, piece of a gate. */
+const LETTER: Readonly<Record<PieceKind, string>> = { rail: 'R', post: 'P', skin: 'S', plate: 'C', gate: 'G' };
 
 /** Numbers of more digits are a person's own marks: they are never given again, but do not drive the count on. */
 const MOST_DIGITS = 6;

@@ -3,7 +3,7 @@ import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
 import { type Side } from '../brief/types.ts';
 
-export type PieceKind = 'rail' | 'post' | 'skin' | 'plate';
+export type PieceKind = 'rail' | 'post' | 'skin' | 'plate' | 'gate';
 
 /**
  * How an end is cut. Mitre: positive where the long point is on the bend's outside; on a straight piece, which can be turned over, the
@@ -25,7 +25,41 @@ export type Place =
   | { readonly kind: 'rail'; readonly row: number; readonly height: Inches; readonly from: Inches; readonly to: Inches }
   | { readonly kind: 'skin'; readonly from: Inches; readonly to: Inches; readonly bottom: Inches; readonly top: Inches }
   | { readonly kind: 'post'; readonly at: PlanPoint; readonly u: Inches }
-  | { readonly kind: 'plate'; readonly a: PlanPoint; readonly b: PlanPoint; readonly bottom: Inches; readonly top: Inches };
+  | { readonly kind: 'plate'; readonly a: PlanPoint; readonly b: PlanPoint; readonly bottom: Inches; readonly top: Inches }
+  /** Of a gate: `gate` is the opening's path, `moves` whether it swings or slides with the leaf. */
+  | { readonly kind: 'gate'; readonly gate: string; readonly part: GatePart; readonly moves: boolean; readonly outline: GateOutline };
+
+export type GatePart = 'stile' | 'rail' | 'bar' | 'skin' | 'stop' | 'upright' | 'beam' | 'guide' | 'tooth';
+
+/**
+ * A piece of a gate seen from the front, inches: x along the leaf from its pin (a backstop's from the left face, a tooth's along the
+ * outer face), y the height from the ground.
+ */
+export type GateOutline =
+  | { readonly kind: 'bar'; readonly a: GatePoint; readonly b: GatePoint; readonly size: Inches; readonly mitred: boolean }
+  | { readonly kind: 'plate'; readonly left: Inches; readonly right: Inches; readonly bottom: Inches; readonly top: Inches };
+
+export interface GatePoint {
+  readonly x: Inches;
+  readonly y: Inches;
+}
+
+export type HardwareItem =
+  | 'hinge' | 'spring' | 'spring-eye' | 'ring-hinge' | 'ratchet-latch' | 'guide-shoe' | 'rope' | 'pulley' | 'rope-cleat' | 'hold-pin';
+
+/** A part that is bought, for one gate. */
+export interface Hardware {
+  readonly item: HardwareItem;
+  readonly size:
+    | { readonly kind: 'barrel'; readonly diameter: Inches; readonly length: Inches }
+    | { readonly kind: 'round'; readonly diameter: Inches }
+    | { readonly kind: 'clear'; readonly gap: Inches }
+    | { readonly kind: 'length'; readonly length: Inches }
+    | null;
+  readonly quantity: number;
+  /** The opening that it belongs to. */
+  readonly path: string;
+}
 
 export interface Piece {
   /** Unique in the project and stable: kind/run/side/bay/row (a skin's course, from 0, for the row). */
@@ -36,9 +70,9 @@ export interface Piece {
   readonly signature: string;
   /** Section or sheet name. */
   readonly section: string;
-  /** Rails: along the axis (long point if coped). Skins and plates: flat length along the fence. */
+  /** Rails: along the axis (long point if coped, and in a gate's frame if mitred). Skins and plates: flat length along the fence. */
   readonly length: Inches;
-  /** Coped pieces: the short point. */
+  /** Coped pieces, and a gate's mitred ones: the short point. */
   readonly lengthShort: Inches | null;
   /** Skins and plates: flat height; rails and posts: null. */
   readonly flatHeight: Inches | null;
@@ -56,6 +90,8 @@ export interface Piece {
 }
 
 export interface Parts {
+  /** What is bought for the gates. */
+  readonly hardware: readonly Hardware[];
   /** In the order of the walk: run, side, bay, kind, row. */
   readonly pieces: readonly Piece[];
   /** The brief's marks with those issued now: signature to mark. */

@@ -2,7 +2,7 @@ import { type Layout } from '../layout/index.ts';
 import { type DraftPiece } from './draft-piece.ts';
 import { type PieceKind } from './types.ts';
 
-const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3 };
+const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3, gate: 4 };
 
 /** Pieces in the order of the walk: run, side (left first), bay, kind, then from the ground up. */
 export function walkOrder(layout: Layout, pieces: readonly DraftPiece[]): readonly DraftPiece[] {
@@ -29,5 +29,7 @@ function heightOf({ place }: DraftPiece): number {
       return place.bottom;
     case 'post':
       return 0;
+    case 'gate':
+      return place.outline.kind === 'bar' ? place.outline.a.y : place.outline.bottom;
   }
 }

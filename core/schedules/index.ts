@@ -1,7 +1,9 @@
 /** Lists for the shop and the field: pieces, bends, materials, stakeout, and the path for other programs. */
 export { pieceColumns, pieceRows, type PieceRow } from './pieces.ts';
 export { bendColumns, bendRows, type BendRow } from './bends.ts';
-export { materialColumns, materialRows, type MaterialRow } from './materials.ts';
+export { hardwareRows, hardwareSize, type HardwareRow } from './hardware.ts';
+export { materialColumns, materialRows, type MaterialLine, type MaterialRow } from './materials.ts';
+export { openingColumns, openingRows, type OpeningRow } from './openings.ts';
 export { stakeoutColumns, stakeoutRows, type StakeKind, type StakeRow } from './stakeout.ts';
 export { stations, type StationRun, type Stations } from './stations.ts';
 export { baselineSide, type BaselineSide } from './baseline-side.ts';

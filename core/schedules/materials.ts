@@ -2,6 +2,7 @@ import { MM_PER_INCH, pounds, type Pounds } from '../base/quantity.ts';
 import { type Brief } from '../brief/types.ts';
 import { type Parts, type Piece, type PieceKind } from '../parts/index.ts';
 import { figure, text, userText, type Column } from './column.ts';
+import { type HardwareRow } from './hardware.ts';
 
 /** All pieces of one kind from one section or sheet. */
 export interface MaterialRow {
@@ -45,8 +46,11 @@ export function materialRows(brief: Brief, parts: Parts): readonly MaterialRow[]
 
 const sum = (pieces: readonly Piece[], of: (piece: Piece) => number): number => pieces.reduce((total, piece) => total + of(piece), 0);
 
+/** Steel or bought parts. */
+export type MaterialLine = MaterialRow | HardwareRow;
+
 /** Columns of `materials.csv`; `pieces` is ours, to the right of the contract's. */
-export function materialColumns(): readonly Column<MaterialRow>[] {
+export function materialColumns(): readonly Column<MaterialLine>[] {
   return [
     text('item', (row) => row.item),
     userText('section', (row) => row.section),

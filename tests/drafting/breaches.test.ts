@@ -114,7 +114,7 @@ describe('a set', () => {
     run: 'alley', side: 'left', bay, bays: 1, ends: [{ kind: 'square' }, { kind: 'square' }],
     place: { kind: 'rail', row: 0, height: inches(20), from: inches(0), to: inches(99) },
   });
-  const parts = (...pieces: Piece[]): Parts => ({ pieces, marks: {} });
+  const parts = (...pieces: Piece[]): Parts => ({ pieces, marks: {}, hardware: [] });
   test('that shows and marks its pieces is clean', () => {
     expect(setBreaches([clean], parts(piece('rail/1', 'R2', 1)), font)).toEqual([]);
   });

@@ -11,7 +11,7 @@ function oneRail(radius: number, length: number): Parts {
   const { parts } = work(makeBrief());
   const rail = parts.pieces.find((piece) => piece.kind === 'rail' && piece.bend !== null)!;
   const piece: Piece = { ...rail, length: inches(length), bend: { radius: inches(radius), angle: radians(length / radius) } };
-  return { pieces: [piece], marks: {} };
+  return { pieces: [piece], marks: {}, hardware: [] };
 }
 
 const DEGREE = Math.PI / 180;

@@ -18,7 +18,7 @@ describe('schedules as CSV, read back by another program (papaparse)', () => {
       expect(cell['length']).toBe(rows[i]!.length.toFixed(4));
       expect(cell['weight_lb']).toMatch(/^\d+\.\d{4}$/);
       expect(cell['bend_angle_deg']).toMatch(/^(\d+\.\d{6})?$/);
-      expect(cell['length_short']).toBe('');
+      expect(cell['length_short']).toBe(rows[i]!.lengthShort?.toFixed(4) ?? '');
       expect(cell['quantity']).toMatch(/^[1-9]\d*$/);
     });
   });

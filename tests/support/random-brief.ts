@@ -6,6 +6,7 @@ import * as fc from 'fast-check';
 import { checkedDraw, seededDraw, type Draw } from './draw.ts';
 import { fenceDepth, POSTS, postSize, randomFence, type RandomFence } from './random-fence.ts';
 import { randomAlley, randomRuns, type RandomRun } from './random-path.ts';
+import { randomProjectOpenings } from './random-project-openings.ts';
 import { randomSubjects, randomSurroundings } from './random-subjects.ts';
 import { randomShop } from './random-shop.ts';
 import { writeLength } from './write-length.ts';
@@ -95,6 +96,7 @@ function drawProject(draw: Draw): ProjectJson {
   const alley = randomAlley(draw, depth, corner.gap + 26);
   const [base = first, ...others] = [first, ...more].map((fence) => widened(draw, fence, [...chute, ...alley], corner.radius));
   const footing = draw.figure(12, 120);
+  const hand = draw.pick(['left', 'right'] as const);
   const pivotPost = draw.pick(POSTS)[0];
   return {
     format: 'penwright-project', version: 1,
@@ -103,7 +105,7 @@ function drawProject(draw: Draw): ProjectJson {
     ...(draw.chance(0.5) ? randomSurroundings(draw) : {}),
     alley: { runs: alley.map((run) => writeRun(draw, units, run)) },
     crowdPen: {
-      radius: length(corner.radius), sweep: corner.sweep, hand: draw.pick(['left', 'right']), funnelAngle: corner.funnelAngle,
+      radius: length(corner.radius), sweep: corner.sweep, hand, funnelAngle: corner.funnelAngle,
       gateClearance: length(draw.figure(0.25, 6)), pivotPost, ...(draw.chance(0.1) ? { pivotLength: 144 } : {}),
     },
     chute: { width: length(corner.width), runs: chute.map((run) => writeRun(draw, units, run)) },
@@ -111,7 +113,8 @@ function drawProject(draw: Draw): ProjectJson {
     footings: { diameter: length(draw.figure(4, 48)), depth: length(footing) },
     shop: randomShop(draw, [base, ...others], pivotPost, footing),
     control: { b: [length(draw.pick([-1, 1]) * draw.figure(120, 480)), length(draw.figure(-240, 240))], ...(draw.chance(0.2) ? { c: [60, length(draw.figure(-480, -120))] } : {}) },
-    ...(draw.chance(0.3) ? randomSubjects(draw, chute.length) : {}),
+    ...(draw.chance(0.3) ? randomSubjects(draw) : {}),
+    ...(draw.chance(0.6) ? { openings: randomProjectOpenings(draw, { alley, chute, ...corner, hand }, length) } : {}),
   };
 }
 

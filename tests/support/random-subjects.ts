@@ -5,13 +5,9 @@ type Group = Readonly<Record<string, unknown>>;
 
 const some = (draw: Draw, most: number, make: () => Group): readonly Group[] => Array.from({ length: draw.whole(0, most) }, make);
 
-/** Openings, catwalks, ramps, pad and pens; each of them left out as often as not. */
-export function randomSubjects(draw: Draw, chuteRuns: number): Group {
+/** Catwalks, ramps, pad and pens; each of them left out as often as not. */
+export function randomSubjects(draw: Draw): Group {
   const side = (): string => draw.pick(['left', 'right']);
-  const run = (): string => draw.pick(['alley-1', 'crowd-pen', 'junction', 'chute', `chute-${String(draw.whole(1, chuteRuns))}`]);
-  const opening = (): Group => draw.chance(0.5)
-    ? { kind: 'man-gate', run: run(), side: side(), at: draw.figure(30, 90), width: draw.figure(10, 240) }
-    : { kind: 'backstop', run: 'chute', at: draw.figure(0, 200), held: draw.pick(['rope', 'pin', 'none']) };
   const catwalk = (): Group => {
     const from = draw.figure(0, 60);
     return { run: 'chute', side: side(), from, to: from + draw.figure(24, 240), width: draw.figure(12, 60), ...(draw.chance(0.5) ? { deckHeight: draw.figure(0, 72) } : {}) };
@@ -23,7 +19,6 @@ export function randomSubjects(draw: Draw, chuteRuns: number): Group {
   });
   const roof = (): Group => ({ length: draw.figure(48, 1200), width: draw.figure(48, 1200), open: draw.pick([['in', 'out'], ['left'], []]), daylight: draw.pick([0, 0.2, 1]) });
   const all: Group = {
-    openings: some(draw, 3, opening),
     catwalks: some(draw, 2, catwalk),
     ramps: some(draw, 2, ramp),
     squeezePad: { length: draw.figure(48, 1200), width: draw.figure(48, 1200), ...(draw.chance(0.5) ? { roof: roof() } : {}) },

@@ -3,6 +3,7 @@ import { type Curve } from '../../base/curve.ts';
 import { type PlanPoint, type ViewPoint } from '../../base/points.ts';
 import { PENS } from '../../drafting/kit.ts';
 import { type Shape } from '../../drafting/model.ts';
+import { gatePlanShapes } from '../../drawings/gate-plan.ts';
 import { postPieces, postShape, walkShapes } from '../../drawings/site-view.ts';
 import { faceCurve, type Fence } from '../../layout/index.ts';
 import { type Piece } from '../../parts/index.ts';
@@ -20,6 +21,7 @@ export const steel: Contributor = ({ input: { layout, parts }, options: { scale 
       ...parts.pieces.flatMap((piece) => shapesOf(piece, fences.get(fenceKey(piece)), closed.has(fenceKey(piece)), scale)),
       ...layout.posts.map((post) => postShape(post, pieceOf(post))),
       ...walkShapes(layout, new Set(layout.runs.map((run) => run.name))),
+      ...gatePlanShapes(layout, new Set(layout.runs.map((run) => run.name))),
     ],
   };
 };
@@ -34,6 +36,8 @@ function shapesOf(piece: Piece, fence: Fence | undefined, closed: boolean, scale
   const { place, key } = piece;
   switch (place.kind) {
     case 'post':
+      return [];
+    case 'gate':
       return [];
     case 'plate':
       return [{ kind: 'curve', curve: seen({ kind: 'line', a: place.a, b: place.b }), pen: PENS.outline, piece: key }];

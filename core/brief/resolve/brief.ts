@@ -4,6 +4,7 @@ import { say } from '../../text/index.ts';
 import { printLength } from '../../units/index.ts';
 import { parseSection, type Section } from '../../steel/index.ts';
 import { DEFAULTS } from '../defaults.ts';
+import { gateSections } from '../gate-steel.ts';
 import { type ProjectFile } from '../schema/project.ts';
 import { type Brief, type RunBrief } from '../types.ts';
 import { builtDrafts, finishFences, type FenceDrafts } from './fence-drafts.ts';
@@ -95,6 +96,7 @@ function resolveFloorFall(file: ProjectFile, filler: Filler): number {
 export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler): Brief {
   const { fences } = looked;
   const pen = resolveCrowdPen(file, looked, filler);
+  const openings = resolveOpenings(file);
   noteFenceDefaults(fences, filler);
   noteSubjectDefaults(file, filler);
   const built = builtDrafts(fences, file).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);
@@ -115,10 +117,10 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     ramps: resolveRamps(file),
     ...resolveFootings(file, filler),
     floorFall: resolveFloorFall(file, filler),
-    shop: resolveShop(file, looked.tables, [...built, pen.pivotPost], filler),
+    shop: resolveShop(file, looked.tables, [...built, pen.pivotPost, ...gateSections(openings)], filler),
     control: resolveControl(file, filler),
     marks: file.marks ?? {},
-    openings: resolveOpenings(file),
+    openings,
     later: countLater(file),
   };
 }

@@ -48,3 +48,25 @@ export interface Backstop extends Stands {
 }
 
 export type Opening = ManGate | Backstop;
+
+/** The gate that crowds: a solid leaf on the pivot post. Its swing is shut at the entry and turns with the cattle to the exit. */
+export interface CrowdGate {
+  readonly kind: 'crowd-gate';
+  readonly run: 'crowd-pen';
+  /** The pivot's side. */
+  readonly side: Side;
+  readonly path: 'crowdPen';
+  readonly at: PlanPoint;
+  /** From the pivot post's center to the leaf. */
+  readonly from: Inches;
+  /** Half the leaf's thickness. */
+  readonly half: Inches;
+  readonly swing: Swing;
+  /**
+   * Where the open leaf rests back in the alley: its turn from shut, its angle off the alley's inner face, and the alley width left
+   * clear. Null where it finds no place to rest.
+   */
+  readonly rest: { readonly turn: Radians; readonly angle: Radians; readonly clear: Inches } | null;
+  /** Places along the outer face for the ratchet's teeth. */
+  readonly teeth: readonly Inches[];
+}

@@ -84,6 +84,7 @@ Exit codes: 0 written; 1 written, but --strict and a finding says Fix; 2 the pro
   'package.pieces': 'Piece list',
   'package.bends': 'Bend schedule',
   'package.materials': 'Bill of materials',
+  'package.openings': 'Gates and backstops',
   'package.stakeout': 'Stakeout table',
 
   'report.title': 'Findings',

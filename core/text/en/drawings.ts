@@ -42,6 +42,7 @@ export const drawings = {
   'drawings.kind.post': 'post',
   'drawings.kind.skin': 'skin',
   'drawings.kind.plate': 'closing plate',
+  'drawings.kind.gate': 'gate',
   'drawings.panel.table': 'Pieces of {fence}',
   'drawings.panel.title': 'Panels: {fences}',
   'drawings.panel.file': 'panels',

@@ -11,6 +11,7 @@ export const layoutFaults = {
   'fault.shared-post-thin': 'a coped rail of {rail} on the {side} side of {run} meets a post of {post} that it shares with another fence, must be thinner than that post',
   'fault.skin-over-stock': 'a bay of the {side} fence of {run} needs a sheet of {length} by {height}, no stock sheet holds it: must be no longer than {most}',
   'fault.skin-too-tall': 'the {side} fence of {run} is solid for {height}, no stock sheet holds it in courses that part on its rails: a taller stock sheet or closer rails are allowed',
+  'fault.gate-skin': 'no stock sheet holds the skin of the gate in panels that part on its bars: a larger stock sheet or a smaller gate is allowed',
   'fault.opening-fence': 'there is no fence on the {side} side of {run}; allowed is {allowed}',
   'fault.opening-beyond': '{at} lies beyond the end of {run}; allowed is 0 to {length}',
 } as const;
