@@ -3,15 +3,14 @@
  *
  * | how it is answered | rules |
  * | --- | --- |
- * | measured | first-backstop, backstop-count, man-pass, foul-opening, crowd-sweep, crowd-radius, junction-tangent, funnel-angle, lead-length, see-ahead, single-turn, chute-length, chute-inside-radius, fence-height, post-depth, ground-fall, post-line-offset, tie-angle, control-clear, foul-fence, foul-path, foul-post |
+ * | measured | swing-foul, hinge-load (sag, stress), first-backstop, backstop-count, man-pass, foul-opening, crowd-sweep, crowd-radius, junction-tangent, funnel-angle, lead-length, see-ahead, single-turn, chute-length, chute-inside-radius, fence-height, post-depth, ground-fall, post-line-offset, tie-angle, control-clear, foul-fence, foul-path, foul-post |
  * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
  * | counted in the crowd pen and in the chute | man-gate, lone-animal |
- * | yes or no, nothing to measure | first-backstop-held, solid-crowd, solid-outer, tenure |
- * | only reports: Look, with the figures | rail-gap |
+ * | yes or no, nothing to measure | first-backstop-held, quiet, solid-crowd, solid-outer, tenure |
+ * | only reports: Look, with the figures | crowd-gate-rest, rail-gap |
  * | a note for a person: Look | night-light |
  * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare, rail-other-jurisdiction |
- * | in every project, built by a later version: Look | crowd-gate-rest, quiet, swing-foul, hinge-load |
  * | unmet where the brief has no sort pen; where it has, a later version's: Look | return-way |
  * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
  * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
@@ -25,7 +24,8 @@ import { fenceHeight } from './judges/fence-height.ts';
 import { footingLoad } from './judges/footing-load.ts';
 import { fouls, openingFouls } from './judges/fouls.ts';
 import { junctionTangent } from './judges/junction-tangent.ts';
-import { crowdCatwalk, crowdGate, subjectOf } from './judges/later-subjects.ts';
+import { crowdGateRest, hingeLoads, quiet } from './judges/gates.ts';
+import { crowdCatwalk, subjectOf } from './judges/later-subjects.ts';
 import { loneAnimal, manGate, manPass } from './judges/man-gates.ts';
 import { postDepth } from './judges/post-depth.ts';
 import { postLineOffset } from './judges/post-line-offset.ts';
@@ -35,6 +35,7 @@ import { seesAhead } from './judges/see-ahead.ts';
 import { nightLight, railOtherJurisdiction, sunGlare, tenure } from './judges/site.ts';
 import { solidCrowd, solidOuter, solidRamp } from './judges/solid-sides.ts';
 import { returnWay, sortGate } from './judges/sorting.ts';
+import { swingFoul } from './judges/swing-foul.ts';
 import { controlClear, tieAngle } from './judges/stakeout.ts';
 import { type Judge } from './outcome.ts';
 import { type RuleId } from './rules/table.ts';
@@ -48,7 +49,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'crowd-radius': crowdRadius,
   'junction-tangent': junctionTangent,
   'funnel-angle': funnelAngle,
-  'crowd-gate-rest': crowdGate,
+  'crowd-gate-rest': crowdGateRest,
   'lead-length': leadLength,
   'see-ahead': seesAhead,
   'squeeze-hidden': subjectOf('squeezePad'),
@@ -57,7 +58,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'first-backstop': firstBackstop,
   'first-backstop-held': firstBackstopHeld,
   'backstop-count': backstopCount,
-  quiet: crowdGate,
+  quiet,
   'chute-width-600': chuteWidth('calf'),
   'chute-width-yearling': chuteWidth('yearling'),
   'chute-width-mature': chuteWidth('mature'),
@@ -87,7 +88,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'stair-rise': catwalk,
   'sort-gate': sortGate,
   'return-way': returnWay,
-  'swing-foul': crowdGate,
+  'swing-foul': swingFoul,
   'load-ramp-width': ramp,
   'load-ramp-slope': ramp,
   'ramp-cleat-needed': ramp,
@@ -110,6 +111,6 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'roll-limit': rollLimit,
   'tie-angle': tieAngle,
   'control-clear': controlClear,
-  'hinge-load': crowdGate,
+  'hinge-load': hingeLoads,
   'footing-load': footingLoad,
 };

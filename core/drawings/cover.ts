@@ -25,7 +25,7 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawin
   const notes: Block[] = [
     noteBlock(page, say('drawings.cover.notes'), NOTES.map((key) => say(key, { gap: printSize(page.kit, brief.shop.weldGap) }))),
     noteBlock(page, say('drawings.cover.cautions'), CAUTIONS.map((key) => say(key))),
-    noteBlock(page, say('drawings.cover.later'), [say('drawings.cover.gate'), ...left.map((what) => say('drawings.cover.notBuilt', { what }))]),
+    ...(left.length === 0 ? [] : [noteBlock(page, say('drawings.cover.later'), left.map((what) => say('drawings.cover.notBuilt', { what })))]),
   ];
   const revisions = tableBlocks(
     page, say('drawings.cover.title'), say('drawings.cover.revisions'),

@@ -26,23 +26,31 @@ function scaleFor(page: Page, panel: FenceParts): Scale {
   const wanted = fits[0] ?? list[list.length - 1]!;
   const larger = list.filter(({ scale }) => scale >= needed && height * scale <= page.room.height * 0.6);
   const chosen = wanted.scale >= needed ? wanted : (larger[larger.length - 1] ?? wanted);
-  const low = (scale: Scale): boolean => stretchesOf(page, panel, scale).every((stretch) => elevationBlock(page, stretch, scale).height <= page.room.height);
+  const longest = Math.max(...panel.posts.slice(1).map((post, i) => panel.x(post.u) - panel.x(panel.posts[i]!.u)));
+  const low = (scale: Scale): boolean => longest * scale.scale <= roomAlong(page) && stretchesOf(page, panel, scale).every((stretch) => elevationBlock(page, stretch, scale).height <= page.room.height);
   return list.slice(list.indexOf(chosen)).find(low) ?? chosen;
 }
 
+/** Paper inches along which a stretch may reach: its heights stand beside it. */
+const roomAlong = (page: Page): number => page.room.width - 22 * page.kit.h;
+
 /** The fence cut at posts into stretches that fit the page side by side with their heights, their marks above them. */
 function stretchesOf(page: Page, panel: FenceParts, scale: Scale): Stretch[] {
-  const room = page.room.width - 22 * page.kit.h;
+  const room = roomAlong(page);
   const bays = panel.posts.length - 1;
   const whole = panel.x(panel.posts[bays]!.u) - panel.x(panel.posts[0]!.u);
   const marks = marksWidth(panel, (text) => bandWidth(page.kit, text));
   const most = Math.max(1, Math.floor(Math.min(room / ((whole / bays) * scale.scale), (0.8 * page.room.width) / (marks / bays))));
-  const count = Math.ceil(bays / most);
-  return Array.from({ length: count }, (_, i) => ({
+  const cut = (count: number): Stretch[] => Array.from({ length: count }, (_, i) => ({
     panel,
     from: Math.round((i * bays) / count),
     to: Math.round(((i + 1) * bays) / count),
   }));
+  // Openings make bays unequal: as many stretches more as the longest of them asks for.
+  const wide = ({ from, to }: Stretch): boolean => to - from > 1 && (panel.x(panel.posts[to]!.u) - panel.x(panel.posts[from]!.u)) * scale.scale > room;
+  let count = Math.ceil(bays / most);
+  while (count < bays && cut(count).some(wide)) count += 1;
+  return cut(count);
 }
 
 function blocksOf(page: Page, input: DrawInput, stretch: Stretch, scale: Scale): Block[][] {

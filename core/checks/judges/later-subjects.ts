@@ -7,9 +7,6 @@ import { judged, later, none, type Judge } from '../outcome.ts';
 export const subjectOf = (...subjects: readonly (keyof LaterSubjects)[]): Judge => ({ brief }) =>
   (subjects.some((subject) => brief.later[subject] > 0) ? later() : none());
 
-/** The crowd gate belongs to every project. */
-export const crowdGate: Judge = () => later();
-
 /** The crowd pen belongs to every project: with no catwalk in the brief none goes round it. */
 export const crowdCatwalk: Judge = ({ brief, layout }) =>
   (brief.later.catwalks > 0 ? later() : [judged(false, null, say('where.noCatwalk'), layout.pivot)]);

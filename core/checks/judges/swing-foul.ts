@@ -1,0 +1,47 @@
+/** Swings against walls and against one another. */
+import { faceCurve, type Fence } from '../../layout/index.ts';
+import { say } from '../../text/index.ts';
+import { type PlanPoint } from '../../base/points.ts';
+import { judged, type Judge, type Outcome } from '../outcome.ts';
+import { faceMeets, sectorsMeet } from '../swings/sector.ts';
+import { swingsOf, type Swinging } from '../swings/swings.ts';
+import { printedPoint } from '../words/print.ts';
+
+/**
+ * Each foul by itself. A man gate that opens into the crowd gate's sweep is none: it stands shut by its spring. But it can't be opened
+ * while the crowd gate stands before it, so a person looks.
+ */
+export const swingFoul: Judge = ({ brief, layout }) => {
+  const swings = swingsOf(layout);
+  const found: Outcome[] = [];
+  const tell = (key: 'where.swingWall' | 'where.swingGate' | 'where.swingCrowd', one: Swinging, other: string, at: PlanPoint): void => {
+    const where = say(key, { gate: nameOf(one), other, ...printedPoint(brief, at) });
+    found.push(key === 'where.swingCrowd' ? { verdict: 'look', measured: 0, where, at } : judged(false, 1, where, at));
+  };
+  for (const one of swings) {
+    for (const { fence, at } of wallsMet(one, layout.fences)) tell('where.swingWall', one, say('where.side', { run: fence.run, side: fence.side }), at);
+  }
+  swings.forEach((one, i) => {
+    for (const other of swings.slice(i + 1)) {
+      const at = sectorsMeet(one.sector, other.sector);
+      if (at === null) continue;
+      if (one.kind === 'crowd-gate') tell('where.swingCrowd', other, nameOf(one), at as PlanPoint);
+      else tell('where.swingGate', one, nameOf(other), at as PlanPoint);
+    }
+  });
+  if (layout.crowdGate.rest === null) found.push(judged(false, 1, say('where.noRest'), layout.pivot));
+  return found.length > 0 ? found : [judged(true, 0, say('where.swingsClear', { count: swings.length }))];
+};
+
+const nameOf = ({ kind, path }: Swinging): string => (kind === 'crowd-gate' ? say('where.crowdGate') : path);
+
+/** Fences whose face, openings left out, reaches into a swing. */
+function wallsMet(one: Swinging, fences: readonly Fence[]): readonly { readonly fence: Fence; readonly at: PlanPoint }[] {
+  return fences.flatMap((fence) => {
+    for (const span of fence.spans) {
+      const at = faceMeets(one.sector, faceCurve(fence, span.skinFrom, span.skinTo, 0));
+      if (at !== null) return [{ fence, at: at as PlanPoint }];
+    }
+    return [];
+  });
+}
