@@ -31,6 +31,9 @@ function awayFrom(piece: Piece, fence: Fence | undefined, half: number, point: P
   switch (place.kind) {
     case 'post':
       return Math.max(0, distance(place.at, point) - half);
+    // Gates have no place of their own in the plan: they are found on their drawings.
+    case 'gate':
+      return Infinity;
     case 'plate':
       return nearestOnCurve({ kind: 'line', a: place.a, b: place.b }, point).away;
     case 'skin': {
