@@ -90,6 +90,21 @@ describe('the board', () => {
     }
   });
 
+  it('marks one post of a fence from far off, and from close by every piece that it draws whole', () => {
+    const input = example('juniper-flat');
+    const marked = (scale: number): Set<string> =>
+      new Set(boardPicture(input, { ...ALL, scale }).primitives.flatMap((item) => (item.kind === 'callout' ? item.pieces : [])));
+    expect([...marked(1 / 120)].filter((key) => !key.startsWith('post/'))).toEqual([]);
+    const close = marked(1 / 8);
+    const kinds = (kind: string): readonly string[] => input.parts.pieces.filter((piece) => piece.kind === kind).map((piece) => piece.key);
+    for (const kind of ['post', 'rail', 'skin', 'plate']) expect(kinds(kind).some((key) => close.has(key)), kind).toBe(true);
+    expect(kinds('post').filter((key) => close.has(key)).length).toBeGreaterThan(kinds('post').length * 0.8);
+    const marks = new Map(input.parts.pieces.map(({ key, mark }) => [key, mark]));
+    for (const item of boardPicture(input, { ...ALL, scale: 1 / 8 }).primitives) {
+      if (item.kind === 'callout' && item.pieces.length > 0) expect(item.text).toBe(marks.get(item.pieces[0]!));
+    }
+  });
+
   it('leaves out what is not asked for', () => {
     const input = example('juniper-flat');
     const kinds = (options: BoardOptions): string[] => boardPicture(input, options).primitives.map((item) => item.kind);
