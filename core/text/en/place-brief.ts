@@ -1,6 +1,5 @@
 /** Words of the place where the brief is filled in. Labels, choices and help of the fields stand in `brief/`. */
 export const placeBrief = {
-  'place-brief.title': 'Brief',
   'place-brief.default': 'default: {value}',
   'place-brief.inherited': 'as {place}: {value}',
   'place-brief.unset': 'not given',
@@ -87,5 +86,6 @@ export const placeBrief = {
   'place-brief.fold': 'Fold',
   'place-brief.unfold': 'Unfold',
   'place-brief.all-as': 'all as {place}',
+  'place-brief.own-sides': 'as {place}, but for a side of its own',
   'place-brief.own': 'of its own: {fields}',
 } as const;

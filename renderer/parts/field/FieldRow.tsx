@@ -37,7 +37,7 @@ export function FieldRow({ path, label }: { readonly path: string; readonly labe
     <div className={fault === '' ? 'field' : 'field at-fault'} data-field={path}>
       <label htmlFor={id}>
         {name}
-        {field.asked === 'always' && value === undefined ? <small> {say('place-brief.asked')}</small> : null}
+        {field.asked !== 'never' && value === undefined ? <small> {say('place-brief.asked')}</small> : null}
       </label>
       <div className="field-line">
         <FieldControl state={state} describedBy={described.length === 0 ? undefined : described.join(' ')} />
@@ -45,7 +45,7 @@ export function FieldRow({ path, label }: { readonly path: string; readonly labe
         {read === null ? null : <span id={`${id}-read`} className={value === undefined ? 'standing' : 'reading'}>{read}</span>}
       </div>
       <div className="field-ways">
-        {value === undefined || field.asked === 'always' || state.standing === null ? null : (
+        {value === undefined || field.asked !== 'never' || state.standing === null ? null : (
           <button type="button" className="quiet" aria-label={say(`${restoreWords(state.standing)}-of`, { field: name })} title={standingWords(state) ?? undefined} onClick={state.restore}>
             {say(restoreWords(state.standing))}
           </button>

@@ -5,6 +5,7 @@ import { useDeskWindow } from '../../app/desk-window.ts';
 import { valueAt } from '../../project/json-path.ts';
 import { useField } from '../field/use-field.ts';
 import { projectOf } from '../field/use-project.ts';
+import { PartHelp } from './PartHelp.tsx';
 import { asKind } from './starters.ts';
 
 /** What kind an entry is. Another kind begins with figures of its own, and keeps what both have. */
@@ -31,6 +32,7 @@ export function EntryKind({ list, path }: { readonly list: string; readonly path
           {choices.map((choice) => <option key={choice} value={choice}>{choiceOf(field, choice)}</option>)}
         </select>
       </div>
+      <div className="field-ways"><PartHelp path={path} /></div>
       {fault === '' ? null : <p id={`${id}-fault`} className="field-fault">{fault}</p>}
     </div>
   );

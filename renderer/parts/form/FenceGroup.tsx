@@ -17,7 +17,7 @@ import { PartHelp } from './PartHelp.tsx';
  * it says something of its own, a fault or another place leads here, or a person unfolds it.
  */
 export function FenceGroup({ path }: { readonly path: string }): ReactElement {
-  const { selection } = useDeskWindow();
+  const { selection, select } = useDeskWindow();
   const { what } = knownField(path);
   const names = what.kind === 'group' ? Object.keys(what.fields) : [];
   const sides = names.filter((name) => name === 'left' || name === 'right');
@@ -32,16 +32,22 @@ export function FenceGroup({ path }: { readonly path: string }): ReactElement {
   const sought = field !== null && `${field}.`.startsWith(`${path}.`);
   const [unfolded, setUnfolded] = useState<boolean | null>(null);
   const main = path === 'fences.crowdPen';
-  const open = main || (unfolded ?? (said !== '' || sidesSaid || faulty || sought));
+  // A fault, and a field that the hand is on or that another place leads to, are never folded away.
+  const held = main || faulty || sought;
+  const open = held || (unfolded ?? (said !== '' || sidesSaid));
+  const fold = (): void => {
+    setUnfolded(!open);
+    if (sought) select({ field: null });
+  };
   return (
     <fieldset className="part fence" data-field={path} tabIndex={-1}>
       <legend>{labelAt(path)}</legend>
       {main ? <PartHelp path={path} /> : (
         <div className="fold">
-          <button type="button" aria-expanded={open} onClick={() => { setUnfolded(!open); }}>
+          <button type="button" aria-expanded={open} disabled={faulty} onClick={fold}>
             {say(open ? 'place-brief.fold' : 'place-brief.unfold')}<span className="unseen">: {labelAt(path)}</span>
           </button>
-          <span className={said === '' ? 'standing' : 'reading'}>{said === '' ? say('place-brief.all-as', { place: around(path) }) : say('place-brief.own', { fields: said })}</span>
+          <span className={said === '' && !sidesSaid ? 'standing' : 'reading'}>{saidWords(path, said, sidesSaid)}</span>
         </div>
       )}
       {open ? (
@@ -53,6 +59,12 @@ export function FenceGroup({ path }: { readonly path: string }): ReactElement {
       ) : null}
     </fieldset>
   );
+}
+
+/** What a fence says of its own, on itself or on a side. */
+function saidWords(path: string, said: string, sidesSaid: boolean): string {
+  if (said !== '') return say('place-brief.own', { fields: said });
+  return say(sidesSaid ? 'place-brief.own-sides' : 'place-brief.all-as', { place: around(path) });
 }
 
 /** What a folded fence is built as. */

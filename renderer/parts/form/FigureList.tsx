@@ -7,6 +7,7 @@ import { useAllFaults } from '../field/use-faults.ts';
 import { Bare } from './Bare.tsx';
 import { anyUnder, ownFaults } from './own-faults.ts';
 import { further, knownField } from './part-words.ts';
+import { PartHelp } from './PartHelp.tsx';
 
 /** A list of figures of one kind, such as the lengths that a section is bought in. */
 export function FigureList({ path }: { readonly path: string }): ReactElement {
@@ -38,6 +39,7 @@ export function FigureList({ path }: { readonly path: string }): ReactElement {
         })}
         <button type="button" aria-label={say('place-brief.add', { field: state.label })} onClick={() => { write([...list, '']); state.settle(); }}>{say('place-brief.add-one')}</button>
       </div>
+      <div className="field-ways"><PartHelp path={path} /></div>
       {faults.length === 0 ? null : <p id={`${state.id}-fault`} className="field-fault">{[...new Set(faults.map(({ words }) => words))].join('; ')}</p>}
     </div>
   );

@@ -50,7 +50,6 @@ export function BriefPlace(): ReactElement {
     <div className="brief">
       <ChapterList here={here} go={jump} />
       <div className="brief-form" ref={form} onScroll={scrolled}>
-        <h1>{say('place-brief.title')}</h1>
         <p className="faint">{say('place-brief.how')}</p>
         <FaultSummary seek={seek} />
         <GroupFaults path="" rows={topNames} />

@@ -172,6 +172,23 @@ describe('other places lead here', () => {
   });
 });
 
+describe('a fence folds away what is all as the one around it', () => {
+  test('but never a field that is being typed in, nor a fault', async () => {
+    await open(sampleProject());
+    const rows = (): number => at('fences.alley').querySelectorAll('.field').length;
+    expect(rows()).toBe(0);
+    await window.press(at('fences.alley').querySelector('.fold button') as HTMLElement);
+    expect(rows()).toBe(10);
+    await window.type(input('fences.alley.height'), '7');
+    expect((at('fences.alley').querySelector('.fold button') as HTMLButtonElement).disabled).toBe(true);
+    await window.type(input('fences.alley.height'), '');
+    expect(rows()).toBe(10);
+    await window.press(at('fences.alley').querySelector('.fold button') as HTMLElement);
+    expect(rows()).toBe(0);
+    expect(window.value('fences.alley.height')).toBeUndefined();
+  });
+});
+
 describe('tables by name', () => {
   test('take a new name, and no name twice', async () => {
     await open(sampleProject());
