@@ -22,7 +22,7 @@ export function stakeTable(stakes: Stakes, set: readonly string[]): StakeTable {
   const columns = columnsOf(stakes, new Set(set));
   const rowOf = new Map(stakes.rows.map((row) => [row.point, row]));
   const rows = stakes.rows.map((row) => columns.map((column) => column.cell(row)));
-  const heads = columns.map(({ name, figure }): TableColumn => ({ name, figure: figure !== null, unit: null }));
+  const heads = columns.map(({ name, figure }): TableColumn => ({ name, figure: figure !== null, unit: figure !== null && stakes.units === 'mm' ? 'mm' : null }));
   return {
     table: { id: 'stakes', title: say('place-stake-out.points'), columns: heads, rows, markColumn: null },
     figureOf: (row, column) => {
@@ -59,6 +59,6 @@ function columnsOf({ units, rows }: Stakes, set: ReadonlySet<string>): readonly 
 /** A hole's diameter and depth; empty where there is none to dig. */
 export function holeWords(row: StakeRow, units: Stakes['units']): string {
   if (row.holeDiameter === null || row.holeDepth === null) return '';
-  const size = (value: number): string => printLength(inches(value), units, 'feet', false);
-  return say('place-stake-out.hole-size', { across: size(row.holeDiameter), deep: size(row.holeDepth) });
+  const size = (value: number, unit: boolean): string => printLength(inches(value), units, 'feet', unit);
+  return say('place-stake-out.hole-size', { across: size(row.holeDiameter, false), deep: size(row.holeDepth, true) });
 }

@@ -16,7 +16,8 @@ describe('the place Stake out', () => {
     await open('kalgara-yard');
     const { rows } = await page.deskWindow.work.ask('stakes', null);
     expect(page.find('.schedule table').getAttribute('aria-rowcount')).toBe(String(rows.length + 1));
-    expect(page.find('.schedule thead').textContent).toContain('Tie C');
+    expect(page.find('.schedule thead').textContent).toContain('Tie C, mm');
+    expect(page.find('.schedule tbody').textContent).toContain('350 x 1000 mm');
     // Project file: B at 6 m, -1.5 m from A; C at -2 m, 9 m. 6185 mm is the root of 6000² + 1500².
     expect(page.find('.controls li:nth-child(2)').textContent).toContain('A to B 6185 mm');
     expect(page.find('.controls li:nth-child(3)').textContent).toContain('x -2000 mm, y 9000 mm');
