@@ -44,7 +44,6 @@ export function createAnswers(tools: PackageTools): Answers {
       return { sheet, marks: Object.fromEntries(laidOut().parts.pieces.map((piece) => [piece.key, piece.mark])), font: fontSize };
     },
     pieces: () => laidOut().parts.pieces.map(pieceTitle),
-    'piece-near': () => null,
     marks: ({ text }) => {
       const read = pipeline.read(text, null);
       const worked = read.ok ? pipeline.design(read.brief) : null;

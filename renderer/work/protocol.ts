@@ -1,5 +1,4 @@
 /** What the page and its worker say to each other. Plain data, each answer bearing the turn of what it answers. */
-import { type PlanPoint } from '../../core/base/points.ts';
 import { type BoardOptions, type BoardPicture, type Handle } from '../../core/board/types.ts';
 import { type DefaultUsed } from '../../core/brief/index.ts';
 import { type Finding } from '../../core/checks/index.ts';
@@ -99,8 +98,6 @@ export interface Questions {
   readonly sheet: { readonly ask: { readonly index: number }; readonly answer: DrawnSheet };
   /** Every piece of steel, in the order of the walk. */
   readonly pieces: { readonly ask: null; readonly answer: readonly PieceTitle[] };
-  /** The piece nearest to a place in the plan, within so many inches of it; null: none. */
-  readonly 'piece-near': { readonly ask: { readonly at: PlanPoint; readonly within: number }; readonly answer: PieceTitle | null };
   /** The marks of a project's pieces, those issued before among them; null where it can't be laid out. Sets nothing. */
   readonly marks: { readonly ask: { readonly text: string }; readonly answer: { readonly marks: Readonly<Record<string, string>> | null } };
   readonly tables: { readonly ask: null; readonly answer: readonly Table[] };

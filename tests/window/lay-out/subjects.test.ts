@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { fieldAt } from '../../../core/brief/format/index.ts';
 import { readBrief } from '../../../core/brief/index.ts';
 import { type JsonObject } from '../../../core/brief/json/types.ts';
 import { type StationRun } from '../../../core/schedules/index.ts';
+import { pathSteps } from '../../../renderer/project/json-path.ts';
 import { runPaths } from '../../../renderer/places/lay-out/edits/run-paths.ts';
 import { standsOn } from '../../../renderer/places/lay-out/edits/stands-on.ts';
 import { addRamp, addSubject, subjectsFor } from '../../../renderer/places/lay-out/edits/subjects.ts';
@@ -59,5 +61,19 @@ describe('the fields of a run', () => {
     expect(runPaths(json, 'junction', [])).toEqual(['crowdPen.funnelAngle', 'chute.width']);
     expect(runPaths(json, 'unload-1', [])).toContain('ramps[1].slope');
     expect(runPaths({}, 'alley-1', [])).toEqual(['alley.runs[0].length']);
+  });
+
+  it('are fields of the project format, of every run of the examples and of what stands beside it', async () => {
+    let count = 0;
+    for (const { json } of EXAMPLES) {
+      const { laid } = await directWork().ask('lay', { text: JSON.stringify(json), board: null });
+      for (const name of [...(laid?.stations.runs ?? []).map((one) => one.run), 'squeeze-pad', 'sort-1', 'load-1', 'unload-1']) {
+        for (const path of runPaths(json, name, laid?.handles ?? [])) {
+          count += 1;
+          expect([path, fieldAt(pathSteps(path)) === null]).toEqual([path, false]);
+        }
+      }
+    }
+    expect(count).toBeGreaterThan(60);
   });
 });

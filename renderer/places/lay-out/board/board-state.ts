@@ -2,6 +2,7 @@
 import { type PlanPoint } from '../../../../core/base/points.ts';
 import { type DeskWindow } from '../../../app/desk-window.ts';
 import { createStore, type Store } from '../../../project/store.ts';
+import { type PieceTitle } from '../../../work/protocol.ts';
 import { type Size, type View } from './view.ts';
 
 export interface Shows {
@@ -36,6 +37,8 @@ export interface BoardState {
   readonly dragged: Store<string | null>;
   /** Handle whose figure is being typed, by its id. */
   readonly typing: Store<string | null>;
+  /** Every piece of the design, when it has come to rest. */
+  readonly pieces: Store<readonly PieceTitle[]>;
   /** Piece mark that is to be brought into sight. */
   readonly sought: Store<string | null>;
   /** Of the sheet on the screen, pixels; nothing while it is not there. */
@@ -57,6 +60,7 @@ export function boardState(desk: DeskWindow): BoardState {
     firstFit: null,
     size: () => size,
     setSize: (next) => { size = next; },
+    pieces: createStore<readonly PieceTitle[]>([]),
     sought: createStore<string | null>(null),
     view: createStore<View | null>(null),
     shows: found?.state.shows ?? createStore<Shows>({ sizes: true, marks: false, sights: false, places: true }),

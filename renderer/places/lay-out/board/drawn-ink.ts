@@ -13,13 +13,15 @@ export interface DrawnInk {
 export function drawnInk(group: Container, emOfCapital: number): DrawnInk {
   const paths = new Map<string, Element>();
   const lines = group.group().addClass('ink-lines');
+  const chosenLines = group.group().addClass('ink-lines');
   const words = group.group().addClass('ink-words');
   const texts: { readonly element: Element; shown: InkText | null }[] = [];
 
   const pathFor = (look: string): Element => {
     const found = paths.get(look);
     if (found !== undefined) return found;
-    const made = lines.element('path').attr(penOf(look)).addClass(look.includes('chosen') ? 'ink-chosen' : 'ink');
+    const chosen = look.endsWith('chosen');
+    const made = (chosen ? chosenLines : lines).element('path').attr(penOf(look)).addClass(chosen ? 'ink-chosen' : 'ink');
     paths.set(look, made);
     return made;
   };
@@ -59,12 +61,15 @@ function write(node: Node & { setAttribute(name: string, value: string): void },
 
 const textClass = ({ chosen }: InkText): string => (chosen ? 'ink-text ink-text-chosen' : 'ink-text');
 
+/** Lines of a chosen piece, pixels: heavier than anything else on the sheet, so that it is found in black and white. */
+const CHOSEN = 5.5;
+
 /** The look of a line as the attributes of its path: the paper's weights and dashes at the size of the screen. */
 export function penOf(look: string): Readonly<Record<string, string>> {
   const [weight, dash] = look.split(' ');
   if (weight !== 'thick' && weight !== 'thin') return {};
   if (dash !== 'solid' && dash !== 'hidden' && dash !== 'center') throw new Error(`no such line: ${look}`);
-  const wide = (LINE_WEIGHT_MM[weight] / MM_PER_INCH) * PX * (look.endsWith('chosen') ? 2.2 : 1);
+  const wide = look.endsWith('chosen') ? CHOSEN : (LINE_WEIGHT_MM[weight] / MM_PER_INCH) * PX;
   const pattern = DASHES[dash].map((part) => two(part * PX)).join(' ');
   return { fill: 'none', 'stroke-width': two(wide), ...(pattern === '' ? {} : { 'stroke-dasharray': pattern }) };
 }

@@ -1,7 +1,9 @@
 import { type Element, type G } from '@svgdotjs/svg.js';
 import { type PlanPoint, type Vec } from '../../../../core/base/points.ts';
+import { type BoardPicture } from '../../../../core/board/types.ts';
 import { findingTitle, runOfFinding, type ShownFinding, shownFindings } from '../shown-findings.ts';
 import { dotPlaces } from './dot-places.ts';
+import { wordPlaces } from './word-places.ts';
 import { type Layer, onScreen, type Scene } from './scene.ts';
 
 const RADIUS = 13;
@@ -21,6 +23,12 @@ export function findingLayer(scene: Scene): Layer {
   const ring = group.element('circle').attr({ r: 34 }).addClass('finding-ring');
   let dots: Dot[] = [];
   let drawn: readonly unknown[] = [];
+  let words: { readonly picture: object; readonly places: readonly Vec[] } | null = null;
+  const wordsOf = (picture: BoardPicture | null): readonly Vec[] => {
+    if (picture === null) return [];
+    if (words?.picture !== picture) words = { picture, places: wordPlaces(picture) };
+    return words.places;
+  };
 
   const dot = (one: Placed): Dot => {
     const element = group.group().addClass(`finding-dot finding-${one.finding.result}`);
@@ -50,7 +58,8 @@ export function findingLayer(scene: Scene): Layer {
     ring.node.classList.toggle('finding-ring-away', at === null);
     if (at !== null) moveTo(ring.node, onScreen(scene, at));
     const places = dots.map(({ one }) => onScreen(scene, one.at));
-    const stand = dotPlaces(places, scene.rings);
+    const written = wordsOf(desk.worked.get().laid?.picture ?? null).map((at) => onScreen(scene, at));
+    const stand = dotPlaces(places, [...scene.rings, ...written]);
     dots.forEach(({ element, leader, one }, i) => {
       const [from, to] = [places[i] ?? never(i), stand[i] ?? never(i)];
       moveTo(element.node, to);

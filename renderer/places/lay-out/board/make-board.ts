@@ -10,6 +10,7 @@ import { figureTag } from './figure-tag.ts';
 import { findingLayer } from './finding-layer.ts';
 import { handleLayer } from './handle-layer.ts';
 import { leadToFinding } from './lead-to-finding.ts';
+import { measureLayer } from './measure-layer.ts';
 import { pictureLayer } from './picture-layer.ts';
 import { redrawTimes } from './redraw-times.ts';
 import { viewOfPieces } from './seek-piece.ts';
@@ -25,10 +26,11 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
   measureSheet();
   const scene: Scene = { desk, state, svg, size: state.size, rings: [] };
   const times = redrawTimes(desk);
-  const piece = chosenPiece(desk, () => { draw(); });
+  const piece = chosenPiece(desk, state, () => { draw(); });
   const [picture, findings, handles] = [pictureLayer(scene, piece.keys), findingLayer(scene), handleLayer(scene, figureTag(tagElement))];
   // In the order of drawing, but that the rings say where they stand before the numbers look for room.
-  const layers: readonly Layer[] = [picture, handles, findings];
+  const measure = measureLayer(scene, piece.markOf);
+  const layers: readonly Layer[] = [picture, handles, findings, measure];
 
   const place = (): void => { for (const layer of layers) layer.place(); };
   const seek = (): void => {
@@ -66,7 +68,7 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
     desk.worked.subscribe(draw), desk.selection.subscribe(draw), state.shows.subscribe(draw), state.measuring.subscribe(draw), state.wanted.subscribe(draw),
     state.view.subscribe(place), state.sought.subscribe(seek),
     boardAsks(desk, state), leadToFinding(scene),
-    boardPointer(scene, piece.chooseAt(scene), () => undefined), boardKeys(scene, () => false),
+    boardPointer(scene, (at) => { (state.measuring.get() === null ? piece : measure).choose(at); }, measure.hover), boardKeys(scene, measure.key),
     times.end, piece.end,
   ];
   draw();

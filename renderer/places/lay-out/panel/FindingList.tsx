@@ -10,9 +10,10 @@ export function FindingList({ laid, run }: { readonly laid: Laid; readonly run: 
   const runs = laid.stations.runs.map((one) => one.run);
   const all = shownFindings(laid.findings);
   const here = all.filter((one) => (run === null ? one.number !== null : namedRuns(one.finding.where, runs).includes(run)));
+  const title = say(run === null ? 'place-lay-out.findings-placed' : 'place-lay-out.findings');
   return (
-    <section aria-label={say('place-lay-out.findings')}>
-      <h3>{say('place-lay-out.findings')}</h3>
+    <section aria-label={title}>
+      <h3>{title}</h3>
       {here.length === 0 ? <p className="faint">{say(run === null ? 'place-lay-out.no-findings-placed' : 'place-lay-out.no-findings')}</p> : null}
       <ul>{here.map((one) => <FindingItem key={`${one.finding.id} ${String(one.index)}`} one={one} units={laid.units} />)}</ul>
     </section>

@@ -9,9 +9,9 @@ import { ChosenPiece } from './ChosenPiece.tsx';
 import { ChosenRun } from './ChosenRun.tsx';
 import { FindingList } from './FindingList.tsx';
 import { HandleList } from './HandleList.tsx';
+import { MeasureBox } from './MeasureBox.tsx';
 import './panel.css';
 import { RampList } from './RampList.tsx';
-import { usePieces } from './use-pieces.ts';
 
 /** Beside the board: the figures of what is chosen, or of the whole. */
 export function Panel({ state }: { readonly state: BoardState }): ReactElement {
@@ -19,10 +19,11 @@ export function Panel({ state }: { readonly state: BoardState }): ReactElement {
   const open = useCalm(session);
   const { laid } = useCalm(worked);
   const { run, mark } = useStore(selection);
-  const pieces = usePieces(laid);
+  const pieces = useStore(state.pieces);
   const project = open === null ? null : present(open.history);
   return (
     <aside className="lay-out-panel" aria-label={say('place-lay-out.panel')}>
+      <MeasureBox state={state} />
       {mark === null ? null : <ChosenPiece mark={mark} pieces={pieces} state={state} />}
       {project === null || laid === null ? null : run === null ? (
         <>
