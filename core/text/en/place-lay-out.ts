@@ -46,6 +46,7 @@ export const placeLayOut = {
   'place-lay-out.typed-leave': 'Leave it',
 
   'place-lay-out.panel': 'What is chosen on the plan',
+  'place-lay-out.whole-plan': 'The whole plan',
   'place-lay-out.nothing-chosen': 'Choose a stretch of the walk below, press on a piece of steel, or take hold of a ring on the plan and drag it the way of its arrow.',
   'place-lay-out.figures': 'Figures of {run}',
   'place-lay-out.handles': 'What can be dragged',

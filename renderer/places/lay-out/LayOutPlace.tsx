@@ -13,7 +13,13 @@ import { Panel } from './panel/Panel.tsx';
 export function LayOutPlace(): ReactElement {
   const state = boardState(useDeskWindow());
   return (
-    <div className="lay-out">
+    <div
+      className="lay-out"
+      onKeyDown={(event) => {
+        // Wherever the focus is, measuring ends by the key that the board says.
+        if (event.key === 'Escape') state.measuring.set(null);
+      }}
+    >
       <section className="lay-out-board" aria-label={say('place-lay-out.plan')}>
         <Board state={state} />
         <FigureField state={state} />

@@ -18,13 +18,7 @@ export function MeasureBox({ state }: { readonly state: BoardState }): ReactElem
   const { from, to } = measuring;
   const sizes = from === null || to === null ? null : measured(from.at, to.at, laid.units);
   return (
-    <section
-      className="measure-box"
-      aria-label={say('place-lay-out.measure')}
-      onKeyDown={(event) => {
-        if (event.key === 'Escape') state.measuring.set(null);
-      }}
-    >
+    <section className="measure-box" aria-label={say('place-lay-out.measure')}>
       <h2>{say('place-lay-out.measure')}</h2>
       <PlaceChoice end="from" measuring={measuring} places={places} state={state} />
       <PlaceChoice end="to" measuring={measuring} places={places} state={state} />

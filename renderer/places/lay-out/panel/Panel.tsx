@@ -27,7 +27,7 @@ export function Panel({ state }: { readonly state: BoardState }): ReactElement {
       {mark === null ? null : <ChosenPiece mark={mark} pieces={pieces} state={state} />}
       {project === null || laid === null ? null : run === null ? (
         <>
-          <h2 className="unseen">{say('place-lay-out.panel')}</h2>
+          <h2>{say('place-lay-out.whole-plan')}</h2>
           <p>{say('place-lay-out.nothing-chosen')}</p>
           <FindingList laid={laid} run={null} />
           <RampList project={project} />
