@@ -37,6 +37,12 @@ describe('numbers of findings', () => {
     all.forEach((one, i) => { all.slice(i + 1).forEach((other) => { expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThanOrEqual(32); }); });
   });
 
+  it('stay where they were beside their place while that is clear', () => {
+    const before = [{ x: -60, y: 0 }];
+    expect(dotPlaces([{ x: 300, y: 100 }], [], before)).toEqual([{ x: 240, y: 100 }]);
+    expect(dotPlaces([{ x: 300, y: 100 }], [{ x: 238, y: 101 }], before)).not.toEqual([{ x: 240, y: 100 }]);
+  });
+
   it('are as many as the places, each within reach of its own', () => {
     fc.assert(fc.property(fc.array(point, { maxLength: 60 }), fc.array(point, { maxLength: 10 }), (places, taken) => {
       const stand = dotPlaces(places, taken);

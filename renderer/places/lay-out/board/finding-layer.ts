@@ -1,5 +1,5 @@
 import { type Element, type G } from '@svgdotjs/svg.js';
-import { type PlanPoint, type Vec } from '../../../../core/base/points.ts';
+import { type PlanPoint, sub, type Vec } from '../../../../core/base/points.ts';
 import { type BoardPicture } from '../../../../core/board/types.ts';
 import { findingTitle, runOfFinding, type ShownFinding, shownFindings } from '../shown-findings.ts';
 import { dotPlaces } from './dot-places.ts';
@@ -12,6 +12,8 @@ interface Dot {
   readonly element: G;
   readonly leader: Element;
   readonly one: Placed;
+  /** How far from its place it stands, pixels; undefined: nowhere yet. */
+  readonly off?: Vec;
 }
 
 type Placed = ShownFinding & { readonly at: PlanPoint };
@@ -59,10 +61,11 @@ export function findingLayer(scene: Scene): Layer {
     if (at !== null) moveTo(ring.node, onScreen(scene, at));
     const places = dots.map(({ one }) => onScreen(scene, one.at));
     const written = wordsOf(desk.worked.get().laid?.picture ?? null).map((at) => onScreen(scene, at));
-    const stand = dotPlaces(places, [...scene.rings, ...written]);
+    const stand = dotPlaces(places, [...scene.rings, ...written], state.dragged.get() === null ? [] : dots.map(({ off }) => off));
     dots.forEach(({ element, leader, one }, i) => {
       const [from, to] = [places[i] ?? never(i), stand[i] ?? never(i)];
       moveTo(element.node, to);
+      dots[i] = { element, leader, one, off: sub(to, from) };
       leader.node.setAttribute('d', `M${(from.x - to.x).toFixed(1)} ${(from.y - to.y).toFixed(1)}L0 0`);
       element.node.classList.toggle('finding-chosen', one.index === finding);
     });

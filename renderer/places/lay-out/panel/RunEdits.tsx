@@ -1,17 +1,21 @@
 import { type ReactElement } from 'react';
-import { type JsonObject } from '../../../../core/brief/json/types.ts';
-import { isJsonObject } from '../../../../core/brief/json/types.ts';
+import { isJsonObject, type JsonObject } from '../../../../core/brief/json/types.ts';
 import { RANGES } from '../../../../core/brief/index.ts';
 import { type StationRun } from '../../../../core/schedules/index.ts';
 import { say } from '../../../../core/text/index.ts';
+import { parseLength } from '../../../../core/units/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
+import { valueAt } from '../../../project/json-path.ts';
 import { type Units } from '../../../work/protocol.ts';
 import { addRun, moveRun, removeRun, replaceRun, runsOf } from '../edits/run-list.ts';
 import { runName, type RunPlace } from '../edits/run-place.ts';
 import { asArc, asStraight, firstStraight } from '../edits/run-shapes.ts';
 
-/** Clear width of a run of the walk, inches: twice what its centerline is off its inner wall. */
-const widthOf = (run: StationRun): number => (run.centerlineRadius === null || run.insideRadius === null ? 0 : 2 * (run.centerlineRadius - run.insideRadius));
+/** Clear width of the chute's runs; the alley's is the crowd pen's radius (inches). */
+function widthOf(project: JsonObject, part: RunPlace['part']): number {
+  const said = valueAt(project, part === 'chute' ? 'chute.width' : 'crowdPen.radius');
+  return typeof said === 'number' || typeof said === 'string' ? (parseLength(said) ?? 0) : 0;
+}
 
 /** What may be done with a run as a whole. */
 export function RunEdits({ project, place, run, units }: {
@@ -40,7 +44,7 @@ export function RunEdits({ project, place, run, units }: {
       {way('later', place.index === last, () => moveRun(project, place, 1), place.index + 1)}
       {arc
         ? way('make-straight', false, () => replaceRun(project, place, asStraight(run, units)), place.index)
-        : way('make-arc', false, () => replaceRun(project, place, asArc(run, widthOf(run), units, runs.slice(0, place.index))), place.index)}
+        : way('make-arc', false, () => replaceRun(project, place, asArc(run, widthOf(project, place.part), units, runs.slice(0, place.index))), place.index)}
       {way('remove', runs.length === 1, () => removeRun(project, place), Math.max(0, place.index - 1))}
     </section>
   );
