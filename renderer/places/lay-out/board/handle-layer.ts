@@ -64,7 +64,8 @@ export function handleLayer(scene: Scene, tag: FigureTag): Layer {
       standing.set(handle.id, one);
       const { node } = one.shape.group;
       tell(node, handle, laid.units);
-      node.setAttribute('class', `handle${handle.run === run ? ' handle-here' : ''}${handle.path === field ? ' handle-chosen' : ''}`);
+      node.classList.toggle('handle-here', handle.run === run);
+      node.classList.toggle('handle-chosen', handle.path === field);
     }
     group.node.classList.toggle('board-handles-away', state.measuring.get() !== null);
     place();
