@@ -47,7 +47,7 @@ export interface OpenWindow {
 export async function openWindow(project: object, part: ReactElement): Promise<OpenWindow> {
   globalThis.IS_REACT_ACT_ENVIRONMENT = true;
   // What a page is asked of its machine, and jsdom has not: whether it is dark.
-  globalThis.matchMedia = () => ({ matches: false }) as MediaQueryList;
+  globalThis.matchMedia = () => ({ matches: false, addEventListener: () => undefined }) as unknown as MediaQueryList;
   const desk = createDeskWindow(browserDesk(), doorAlone);
   const read = parseJson(JSON.stringify(project)).value;
   if (!isJsonObject(read)) throw new Error('no project');

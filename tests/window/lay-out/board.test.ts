@@ -39,7 +39,7 @@ async function open(json: JsonObject): Promise<void> {
 }
 
 beforeEach(() => {
-  globalThis.matchMedia = () => ({ matches: false }) as MediaQueryList;
+  globalThis.matchMedia = () => ({ matches: false, addEventListener: () => undefined }) as unknown as MediaQueryList;
   globalThis.ResizeObserver = NoResize as unknown as typeof ResizeObserver;
   Object.assign(SVGElement.prototype, { setPointerCapture: () => undefined, releasePointerCapture: () => undefined, hasPointerCapture: () => true });
   svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
