@@ -8,6 +8,7 @@ import { ProjectDialogs } from '../project/ProjectDialogs.tsx';
 import { ProjectKeys } from '../project/ProjectKeys.tsx';
 import { PLACE_VIEWS } from '../places/place-views.tsx';
 import './app.css';
+import { useStartFocus } from '../parts/use-start-focus.ts';
 import { useDeskWindow } from './desk-window.ts';
 import { Notice } from './Notice.tsx';
 import { PlaceList } from './PlaceList.tsx';
@@ -21,8 +22,9 @@ export function App(): ReactElement {
   const here = useStore(place);
   const beginning = useStore(projects.beginning);
   const View = PLACE_VIEWS[here];
+  const start = useStartFocus<HTMLDivElement>(open === null || beginning ? null : open.opened);
   const desk = open === null || beginning ? <Begin /> : (
-    <div className="app">
+    <div className="app" ref={start} tabIndex={-1}>
       <header className="app-head">
         <PlaceList />
         <ProjectBar />

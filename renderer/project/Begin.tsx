@@ -5,6 +5,7 @@ import './begin.css';
 import { DraftList } from './DraftList.tsx';
 import { EMPTY_BRIEF } from './empty-brief.ts';
 import { ExampleList } from './ExampleList.tsx';
+import { useStartFocus } from '../parts/use-start-focus.ts';
 import { LightButton } from './LightButton.tsx';
 import { RecentList } from './RecentList.tsx';
 import { useStore } from './store.ts';
@@ -13,8 +14,9 @@ import { useStore } from './store.ts';
 export function Begin(): ReactElement {
   const { session, projects } = useDeskWindow();
   const open = useStore(session);
+  const start = useStartFocus<HTMLElement>('begin');
   return (
-    <main className="begin">
+    <main className="begin" ref={start} tabIndex={-1}>
       <header className="begin-head">
         <div>
           <h1>{say('window.name')}</h1>
