@@ -4,7 +4,7 @@ import { sheetPoint, viewPoint } from '../base/points.ts';
 import { SAME_LENGTH } from '../base/tolerance.ts';
 import { bandHeight, bandWidth } from '../drafting/band.ts';
 import { PENS, measureText, printSize } from '../drafting/kit.ts';
-import { type Band, type BandLabel, type Shape, type View } from '../drafting/model.ts';
+import { type Band, type BandLabel, type CalloutSpec, type Shape, type View } from '../drafting/model.ts';
 import { type Pen } from '../drafting/primitives.ts';
 import { runningDepth } from '../drafting/running.ts';
 import { footHeight } from '../drafting/view.ts';
@@ -89,11 +89,19 @@ export function elevationBlock(page: Page, stretch: Stretch, scale: Scale): Bloc
           { along: 'y', datum: viewPoint(x0, 0), at: heights.map((value) => viewPoint(x0, value)), line: 4 * kit.h, limits: [below, tall] },
         ],
         bands: [bandOf(stretch, x0, x1)],
-        callouts: [],
+        callouts: gateNotes(stretch, x0, x1, kit.units),
       };
       return { views: [view] };
     },
   };
+}
+
+/** A man gate's name and clear width in its opening: its leaf stands on a drawing of its own. */
+function gateNotes({ panel }: Stretch, x0: number, x1: number, units: 'in' | 'mm'): CalloutSpec[] {
+  return panel.gates.filter(({ u }) => panel.x(u) > x0 && panel.x(u) < x1).map(({ mark, u, width }) => ({
+    text: say('drawings.gate.opening', { mark, width: printSize({ units }, width) }),
+    target: viewPoint(panel.x(u), panel.fence.brief.height / 2), piece: null, toward: { x: 1, y: 0.3 }, layer: 'NOTES', optional: true,
+  }));
 }
 
 /** Upper edges of the rails, and the skin's edges, ascending. */

@@ -1,6 +1,6 @@
 /** What stands in one fence: its posts, rails and skins by bay, found once for all its drawings. */
 import { type Fence, type Layout, lengthAtOffset } from '../layout/index.ts';
-import { type Parts, type Piece } from '../parts/index.ts';
+import { gateMarks, type Parts, type Piece } from '../parts/index.ts';
 
 export interface FencePost {
   readonly u: number;
@@ -11,6 +11,8 @@ export interface FenceParts {
   readonly posts: readonly FencePost[];
   readonly rails: readonly Piece[];
   readonly skins: readonly Piece[];
+  /** Man gates, by their middle on the face, with their names. */
+  readonly gates: readonly { readonly mark: string; readonly u: number; readonly width: number }[];
   /** From u to inches along the rail axis, on which the elevation is rolled out. */
   x(u: number): number;
 }
@@ -42,6 +44,7 @@ export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
     stand(post.run, post.side, post.u, piece);
     if (post.alsoEnds !== null) stand(post.alsoEnds.run, post.alsoEnds.side, post.alsoEnds.u, piece);
   }
+  const names = gateMarks(layout);
   return layout.fences.map((fence) => {
     const key = `${fence.run} ${fence.side}`;
     const mine = byFence.get(key) ?? [];
@@ -50,6 +53,8 @@ export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
       posts: [...(own.get(key) ?? [])].sort((a, b) => a.u - b.u),
       rails: mine.filter((piece) => piece.kind === 'rail'),
       skins: mine.filter((piece) => piece.kind === 'skin'),
+      gates: layout.openings.flatMap((one) =>
+        (one.kind === 'man-gate' && one.run === fence.run && one.side === fence.side ? [{ mark: names.get(one.path)!, u: one.u, width: one.width }] : [])),
       x: (u) => lengthAtOffset(fence, 0, u, fence.section.kr),
     };
   });

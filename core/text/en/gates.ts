@@ -33,6 +33,7 @@ export const gates = {
   'openings.rest': 'open leaf rests {angle} off the alley fence and leaves {clear} of the alley clear',
   'openings.noRest': 'the open leaf finds no place to rest in the alley',
 
+  'drawings.gate.opening': '{mark}, {width} clear on the face',
   'drawings.gate.drawing': 'Gates: {gates}',
   'drawings.gate.file': 'gates',
   'drawings.gate.manRight': '{mark} man gate, {run} {side} at {at}, seen from outside; opens away, spring on this side, stop on this side of the free jamb',
