@@ -41,9 +41,6 @@ function callouts(piece: Piece, fence: Fence, scale: number): CalloutSpec[] {
       const u = place.from + (place.to - place.from) * 0.6;
       return word(facePoint(fence, u, 0), times(outward(u), -1));
     }
-    case 'gate':
-      // A gate's own drawing marks what it is made of; the plan shows where it swings.
-      return [];
     case 'plate': {
       if (piece.length * scale < MARKED_FROM / 6) return [];
       return word({ x: (place.a.x + place.b.x) / 2, y: (place.a.y + place.b.y) / 2 }, { x: 0, y: -1 });
