@@ -6,6 +6,7 @@ import { hardwareSize } from '../schedules/index.ts';
 import { say } from '../text/index.ts';
 import { drawingOf } from './drawing-of.ts';
 import { type Block, flowBlocks } from './flow.ts';
+import { gateDetailDrawings } from './gate-details.ts';
 import { gateBlock } from './gate-elevation.ts';
 import { gateViews, piecesOf } from './gate-views.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
@@ -20,7 +21,8 @@ export function gateDrawings(input: DrawInput): Drawing[] {
     ...views.filter(({ label }) => label === mark).map((view) => gateBlock(page, view)),
     ...tables(input, page, mark, path),
   ]);
-  return flowBlocks(page, lists).map((filled, i) => drawingOf(page, filled, '8', i, say('drawings.gate.drawing', { gates: filled.labels.join(', ') }), say('drawings.gate.file')));
+  const fronts = flowBlocks(page, lists).map((filled, i) => drawingOf(page, filled, '8', i, say('drawings.gate.drawing', { gates: filled.labels.join(', ') }), say('drawings.gate.file')));
+  return [...fronts, ...gateDetailDrawings(input, fronts.length)];
 }
 
 const start = (title: string): Column => ({ title, align: 'start' });
