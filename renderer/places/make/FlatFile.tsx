@@ -1,7 +1,7 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
 import { type SheetTitle, type Table } from '../../work/protocol.ts';
-import { type Taken } from './MakePlace.tsx';
+import { type Taken } from './taken.ts';
 
 export interface FlatFileProps {
   readonly sheets: readonly SheetTitle[];

@@ -10,9 +10,7 @@ import { FlatFile } from './FlatFile.tsx';
 import './make.css';
 import { PieceStrip } from './PieceStrip.tsx';
 import { SchedulePane } from './SchedulePane.tsx';
-
-/** What is taken out of the flat file: a drawing by its place in the set, or a schedule by its name. */
-export type Taken = { readonly kind: 'drawing'; readonly index: number } | { readonly kind: 'schedule'; readonly id: string };
+import { type Taken } from './taken.ts';
 
 /** The drawings as they will print and the schedules; a piece mark chosen in one is shown in all. */
 export function MakePlace(): ReactElement {

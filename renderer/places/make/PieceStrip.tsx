@@ -3,7 +3,7 @@ import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
 import { type SheetTitle, type Table } from '../../work/protocol.ts';
-import { type Taken } from './MakePlace.tsx';
+import { type Taken } from './taken.ts';
 import { aboutPiece, rowsOfMark } from './about-piece.ts';
 
 export interface PieceStripProps {
