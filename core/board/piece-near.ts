@@ -46,5 +46,10 @@ function awayFrom(piece: Piece, fence: Fence | undefined, half: number, point: P
       const { kr, d } = fence.section;
       return Math.max(0, nearestOnCurve(faceCurve(fence, place.from, place.to, kr), point).away - d / 2);
     }
+    // What lies across a ramp is shown there by lines alone.
+    case 'deck':
+    case 'cleat':
+    case 'bumper':
+      return Infinity;
   }
 }

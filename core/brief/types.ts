@@ -104,7 +104,6 @@ export interface RampBrief {
 export interface LaterSubjects {
   readonly openings: number;
   readonly catwalks: number;
-  readonly ramps: number;
   readonly squeezePad: number;
   readonly roof: number;
   readonly sortPens: number;

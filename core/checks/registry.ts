@@ -4,6 +4,9 @@
  * | how it is answered | rules |
  * | --- | --- |
  * | measured | swing-foul, hinge-load (sag, stress), first-backstop, backstop-count, man-pass, foul-opening, crowd-sweep, crowd-radius, junction-tangent, funnel-angle, lead-length, see-ahead, single-turn, chute-length, chute-inside-radius, fence-height, post-depth, ground-fall, post-line-offset, tie-angle, control-clear, foul-fence, foul-path, foul-post |
+ * | measured for each ramp that there is | load-ramp-width, load-ramp-slope, ramp-cleat-needed, ramp-step, ramp-cleat, dock-height, unload-dock, unload-width |
+ * | yes or no for each loading ramp | solid-ramp |
+ * | measured for docks; a later version's for catwalks | catwalk-guard |
  * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
  * | counted in the crowd pen and in the chute | man-gate, lone-animal |
@@ -14,7 +17,7 @@
  * | unmet where the brief has no sort pen; where it has, a later version's: Look | return-way |
  * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
  * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
- * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, holding-area, solid-ramp, rail-height, catwalk-guard, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise, load-ramp-width, load-ramp-slope, ramp-cleat-needed, ramp-step, ramp-cleat, dock-height, unload-dock, unload-width, roof-see-through, roof-daylight |
+ * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, holding-area, rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise, roof-see-through, roof-daylight |
  */
 import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';
 import { chuteWidth, chuteWidthLarge } from './judges/chute-width.ts';
@@ -30,6 +33,7 @@ import { loneAnimal, manGate, manPass } from './judges/man-gates.ts';
 import { postDepth } from './judges/post-depth.ts';
 import { postLineOffset } from './judges/post-line-offset.ts';
 import { railGap } from './judges/rail-gap.ts';
+import { catwalkGuard, dockHeight, loadRampWidth, rampCleat, rampCleatNeeded, rampSlope, rampStep, unloadDock, unloadWidth } from './judges/ramps.ts';
 import { rollLimit } from './judges/roll-limit.ts';
 import { seesAhead } from './judges/see-ahead.ts';
 import { nightLight, railOtherJurisdiction, sunGlare, tenure } from './judges/site.ts';
@@ -41,7 +45,6 @@ import { type Judge } from './outcome.ts';
 import { type RuleId } from './rules/table.ts';
 
 const catwalk = subjectOf('catwalks');
-const ramp = subjectOf('ramps');
 const roof = subjectOf('roof');
 
 export const judges: Readonly<Record<RuleId, Judge>> = {
@@ -76,7 +79,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'rail-height': catwalk,
   'rail-other-jurisdiction': railOtherJurisdiction,
   'crowd-catwalk': crowdCatwalk,
-  'catwalk-guard': catwalk,
+  'catwalk-guard': catwalkGuard,
   midrail: catwalk,
   'toe-board': catwalk,
   'rail-load': catwalk,
@@ -89,14 +92,14 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'sort-gate': sortGate,
   'return-way': returnWay,
   'swing-foul': swingFoul,
-  'load-ramp-width': ramp,
-  'load-ramp-slope': ramp,
-  'ramp-cleat-needed': ramp,
-  'ramp-step': ramp,
-  'ramp-cleat': ramp,
-  'dock-height': ramp,
-  'unload-dock': ramp,
-  'unload-width': ramp,
+  'load-ramp-width': loadRampWidth,
+  'load-ramp-slope': rampSlope,
+  'ramp-cleat-needed': rampCleatNeeded,
+  'ramp-step': rampStep,
+  'ramp-cleat': rampCleat,
+  'dock-height': dockHeight,
+  'unload-dock': unloadDock,
+  'unload-width': unloadWidth,
   'sun-glare': sunGlare,
   'roof-see-through': roof,
   'roof-daylight': roof,

@@ -14,7 +14,7 @@ const NOTES: readonly StringKey[] = [
   'drawings.note.faces', 'drawings.note.marks', 'drawings.note.lapped', 'drawings.note.rolled', 'drawings.note.gauge', 'drawings.note.measure',
 ];
 const LATER: readonly (readonly [keyof DrawInput['brief']['later'], StringKey])[] = [
-  ['openings', 'drawings.later.openings'], ['catwalks', 'drawings.later.catwalks'], ['ramps', 'drawings.later.ramps'],
+  ['openings', 'drawings.later.openings'], ['catwalks', 'drawings.later.catwalks'],
   ['squeezePad', 'drawings.later.squeezePad'], ['roof', 'drawings.later.roof'], ['sortPens', 'drawings.later.sortPens'], ['holdingPens', 'drawings.later.holdingPens'],
 ];
 

@@ -235,7 +235,7 @@ export function bandOf(stretch: Stretch, x0: number, x1: number): Band {
 }
 
 /** A height in the middle of the clear strip of skin nearest to its own middle. */
-function clearHeight(rows: readonly number[], rail: number, bottom: number, top: number): number {
+export function clearHeight(rows: readonly number[], rail: number, bottom: number, top: number): number {
   const edges = [bottom, ...rows.flatMap((row) => [row - rail / 2, row + rail / 2]), top];
   const middle = (bottom + top) / 2;
   let best = middle;

@@ -1,6 +1,7 @@
 /** Panels of every fenced run: rolled out flat, the arc in plan under it, and a table of its pieces. */
 import { bandWidth } from '../drafting/band.ts';
 import { type Drawing } from '../drafting/model.ts';
+import { isRampFence } from '../parts/index.ts';
 import { say } from '../text/index.ts';
 import { arcBlock } from './arc-plan.ts';
 import { type Stretch, elevationBlock, marksWidth, piecesIn } from './elevation.ts';
@@ -72,7 +73,7 @@ function blocksOf(page: Page, input: DrawInput, stretch: Stretch, scale: Scale):
 
 export function panelDrawings(input: DrawInput): Drawing[] {
   const page = pageOf(input);
-  const groups = fenceParts(input.layout, input.parts).flatMap((panel) => {
+  const groups = fenceParts(input.layout, input.parts).filter(({ fence }) => !isRampFence(input.layout, fence)).flatMap((panel) => {
     const scale = scaleFor(page, panel);
     return stretchesOf(page, panel, scale).map((stretch) => blocksOf(page, input, stretch, scale).flat());
   });

@@ -17,6 +17,7 @@ import { gateCallouts, gatePlanShapes } from './gate-plan.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
 import { type Scale, scaleToFit } from './scales.ts';
+import { rampsFromAbove } from './ramps/from-above.ts';
 import { faceShapes, postPieces, postShape, siteExtremes, walkShapes } from './site-view.ts';
 import { tableBlocks } from './table-blocks.ts';
 
@@ -87,6 +88,7 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
       ...faceShapes(layout, runs),
       ...walkShapes(layout, runs),
       ...gatePlanShapes(layout, runs),
+      ...rampsFromAbove(layout, runs),
       ...layout.posts.filter((post) => runs.has(post.run)).map((post) => postShape(post, pieceOf(post))),
     ],
     dimensions: [...overall(extremes, scale.scale, kit.h), ...placeSizes(input, runs, kit.h)],
@@ -123,7 +125,8 @@ function placeSizes(input: DrawInput, runs: ReadonlySet<string>, h: number): Dim
   const { layout } = input;
   const specs: DimensionSpec[] = [];
   for (const run of layout.runs) {
-    if (!runs.has(run.name)) continue;
+    // A ramp has its sizes on its own drawings.
+    if (!runs.has(run.name) || layout.ramps.some((ramp) => ramp.run === run)) continue;
     for (const side of ['left', 'right'] as const) {
       const face = run.faces[side];
       if (face === null) continue;
@@ -178,7 +181,7 @@ export function stationCallouts({ layout, brief }: Pick<DrawInput, 'layout' | 'b
       target: viewPoint(here.x, here.y), piece: null, toward: times(across, run.hand === 'left' ? -1 : 1), layer: 'NOTES',
     };
   };
-  const last = run === layout.runs[layout.runs.length - 1];
+  const last = run === layout.runs.findLast((one) => one.from !== null);
   return [station(run.from, 0), ...(last ? [station(run.from + run.length, 1)] : [])];
 }
 

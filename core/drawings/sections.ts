@@ -6,6 +6,7 @@ import { hasRoom } from '../drafting/draft.ts';
 import { type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
 import { type Pen } from '../drafting/primitives.ts';
 import { type Fence } from '../layout/index.ts';
+import { isRampFence } from '../parts/index.ts';
 import { say } from '../text/index.ts';
 import { boundsOf } from './bounds.ts';
 import { type DrawInput, pageOf } from './input.ts';
@@ -15,7 +16,7 @@ import { drawingOf } from './drawing-of.ts';
 /** One drawing for each different build. */
 export function sectionDrawings(input: DrawInput): Drawing[] {
   const builds = new Map<string, Fence[]>();
-  for (const fence of input.layout.fences) {
+  for (const fence of input.layout.fences.filter((one) => !isRampFence(input.layout, one))) {
     const { brief } = fence;
     const key = [
       brief.construction, brief.height, brief.solidFrom, brief.solidTo, brief.rails, brief.bottomRail, brief.rail.name, brief.post.name, brief.sheet?.name ?? '',
@@ -93,7 +94,8 @@ function upright(input: DrawInput, fence: Fence): Detail {
   };
 }
 
-function fromAbove(fence: Fence): Detail {
+/** A piece of a fence from above: how it is built up outward from its face. */
+export function fromAbove(fence: Fence): Detail {
   const { section, brief } = fence;
   const { k, kr, D, t, d } = section;
   const half = Math.max(6, D);

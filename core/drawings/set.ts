@@ -8,6 +8,7 @@ import { junctionDrawings } from './junction.ts';
 import { bendDrawings, pieceDrawings } from './lists.ts';
 import { panelDrawings } from './panels.ts';
 import { planDrawings } from './plan.ts';
+import { rampDrawings } from './ramps/index.ts';
 import { sectionDrawings } from './sections.ts';
 import { stakeoutDrawings } from './stakeout.ts';
 
@@ -22,6 +23,7 @@ export function drawings(input: DrawInput): Drawing[] {
     ...bendDrawings(input),
     ...pieceDrawings(input),
     ...gateDrawings(input),
+    ...rampDrawings(input),
   ];
   return [...coverDrawings(input, rest), ...rest];
 }

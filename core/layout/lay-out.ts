@@ -10,6 +10,7 @@ import { mouthCorner } from './mouth-corner.ts';
 import { pivotGap } from './pivot-gap.ts';
 import { placePosts } from './posts.ts';
 import { setOutRuns } from './set-out-runs.ts';
+import { rowFaults } from './ramps/row-faults.ts';
 import { setOutRamps } from './ramps/set-out-ramps.ts';
 import { standCrowdGate } from './openings/crowd-gate.ts';
 import { fitOpenings } from './openings/fit.ts';
@@ -43,12 +44,16 @@ export function layOut(brief: Brief): LayoutResult {
   const ended = chainEnds(chains, gaps, corner);
   const fitted = fitOpenings(spots, (line) => ended.ends.get(line)!);
   const spanned = spanFences(ended, fitted.cuts);
-  const fences = lines.map((line) => spanned.fences.get(line)!);
-  const short = bayFaults(brief, fences);
+  const walked = lines.map((line) => spanned.fences.get(line)!);
+  const pivot = planPoint(0, 0);
+  const standing = placePosts(brief, lines, spanned, pivot);
+  const added = setOutRamps(brief, walked, standing);
+  const fences = [...walked, ...added.fences];
+  const short = [...bayFaults(brief, fences), ...rowFaults(brief, added)];
   if (short.length > 0) return { ok: false, faults: short };
 
-  const pivot = planPoint(0, 0);
-  const posts = placePosts(brief, lines, spanned, pivot);
+  const runs = [...setOut.runs, ...added.ramps.map((ramp) => ramp.run)];
+  const posts = [...standing, ...added.posts];
   const joins = lines.flatMap((line) => {
     const before = spanned.follows.get(line);
     return before === undefined ? [] : [{ upstream: spanned.fences.get(before)!, downstream: spanned.fences.get(line)! }];
@@ -56,11 +61,11 @@ export function layOut(brief: Brief): LayoutResult {
   return {
     ok: true,
     layout: {
-      runs: setOut.runs,
+      runs,
       fences,
       posts,
       closingPlates: closingPlates(brief, spanned.fences.get(lastAlley)!, spanned.fences.get(chains.funnel)!),
-      ramps: setOutRamps(brief, fences, posts).ramps,
+      ramps: added.ramps,
       openings: standOpenings(brief, fitted.spots, fences),
       crowdGate: standCrowdGate(brief, fences),
       pivot,
@@ -69,7 +74,7 @@ export function layOut(brief: Brief): LayoutResult {
       funnelLength: setOut.funnelLength,
       pivotWedge: wedge,
       pivotGap: gaps,
-      fouls: [...findFouls({ runs: setOut.runs, fences, joins, posts }), ...fitted.fouls],
+      fouls: [...findFouls({ runs, fences, joins, posts }), ...fitted.fouls],
     },
   };
 }

@@ -1,10 +1,13 @@
 /** From the set-out to pieces of steel: rails, posts, skins, closing plates, their marks; bends and saddles. */
 export { makeParts, type PartsResult } from './make-parts.ts';
 export { bendAngle, chord, gaugeChord, gaugeRise, orderLength, radiusFromRise, rise, setRadius } from './bend.ts';
-export { copeReach, cutBack, saddleReach, type CopeReach } from './saddle.ts';
+export { copeReach, cutBack, saddleReach, slopeCopeReach, type CopeReach } from './saddle.ts';
 export { jointPatterns, type Fits, type JointPatterns, type Joints } from './joint-patterns.ts';
 export { gateMarks } from './gates/gate-marks.ts';
 export { beamHeight } from './gates/backstop.ts';
 export { lengthToCut, longestStock } from './stock.ts';
 export { fitsSheet, skinCourses, type StockSheets } from './skin-courses.ts';
+export { isRampFence } from './ramps/ramp-pieces.ts';
+export { rampConcrete, type FormRow, type RampConcrete } from './ramps/concrete.ts';
+export { RAMP_PRACTICE } from './ramps/practice.ts';
 export type * from './types.ts';

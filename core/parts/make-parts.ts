@@ -8,6 +8,7 @@ import { gateParts } from './gates/gate-parts.ts';
 import { lappedRails } from './lapped-rails.ts';
 import { markBook } from './marks.ts';
 import { platePieces } from './plate-pieces.ts';
+import { isRampFence, rampPieces } from './ramps/ramp-pieces.ts';
 import { postLookup } from './post-lookup.ts';
 import { postPieces } from './post-pieces.ts';
 import { signatureOf } from './signature.ts';
@@ -26,7 +27,7 @@ export type PartsResult =
 export function makeParts(brief: Brief, layout: Layout): PartsResult {
   const faults = new FaultList(brief);
   const gates = gateParts(brief, layout, faults);
-  const drafts = [...railsAndSkins(brief, layout, faults), ...postPieces(layout), ...platePieces(layout), ...gates.pieces];
+  const drafts = [...railsAndSkins(brief, layout, faults), ...rampPieces(brief, layout, faults), ...postPieces(layout), ...platePieces(layout), ...gates.pieces];
   if (faults.all.length > 0) return { ok: false, faults: faults.all };
   return { ok: true, parts: { ...markPieces(brief, walkOrder(layout, drafts)), hardware: gates.hardware } };
 }
@@ -64,7 +65,7 @@ function markPieces(brief: Brief, drafts: readonly DraftPiece[]): Omit<Parts, 'h
 
 function railsAndSkins(brief: Brief, layout: Layout, faults: FaultList): readonly DraftPiece[] {
   const posts = postLookup(layout);
-  return layout.fences.flatMap((fence) => fence.spans.flatMap((span) => {
+  return layout.fences.filter((fence) => !isRampFence(layout, fence)).flatMap((fence) => fence.spans.flatMap((span) => {
     const rails = fence.brief.construction === 'lapped'
       ? lappedRails(brief, fence, span, faults)
       : copedRails(brief, fence, span, posts, faults);

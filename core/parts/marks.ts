@@ -1,7 +1,7 @@
 import { type PieceKind } from './types.ts';
 
-/** The letter that a kind's marks begin with: rail, post, skin, closing plate, piece of a gate. */
-const LETTER: Readonly<Record<PieceKind, string>> = { rail: 'R', post: 'P', skin: 'S', plate: 'C', gate: 'G' };
+/** The letter that a kind's marks begin with: rail, post, skin, closing plate, piece of a gate, cleat, deck plank, bumper. */
+const LETTER: Readonly<Record<PieceKind, string>> = { rail: 'R', post: 'P', skin: 'S', plate: 'C', gate: 'G', cleat: 'K', deck: 'D', bumper: 'B' };
 
 /** Numbers of more digits are a person's own marks: they are never given again, but do not drive the count on. */
 const MOST_DIGITS = 6;

@@ -33,6 +33,12 @@ export interface CopeReach {
   readonly short: Inches;
 }
 
+/** The same for a rail that slopes to a plumb post, β = 90° - slope: the least and the greatest of w, which lies at φ = 180°. */
+export function slopeCopeReach(railRadius: number, postRadius: number, slope: number): CopeReach {
+  const beta = Math.PI / 2 - slope;
+  return { long: leastReach(railRadius, postRadius, beta), short: saddleReach(railRadius, postRadius, beta, Math.PI) };
+}
+
 /** sqrt(p² - r²) and p. Throws for a rail as thick as its post or thicker. */
 export function copeReach(railRadius: number, postRadius: number): CopeReach {
   const square = Math.PI / 2;

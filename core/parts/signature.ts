@@ -16,7 +16,8 @@ const bucket = (value: number): string => (Math.floor(value / CUT_STEP + SHIFT) 
 /**
  * What makes two pieces alike: kind, section, lengths, bend and end cuts, each to CUT_STEP. Two pieces with one signature can be
  * swapped, so the order of the ends does not enter: a piece turned end for end is the same piece. Nor does the hand: all ends here are
- * cut square, coped level, or mitred by an upright plane, so that a mirrored piece is the same piece upside down.
+ * cut square, coped level, or mitred by an upright plane, so that a mirrored piece is the same piece upside down. What slopes with a
+ * ramp is its own image in the upright plane along the fence, and a coped rail there has its two ends turned to each other.
  */
 export function signatureOf(piece: Pick<DraftPiece, 'kind' | 'section' | 'ends'>, figures: Figures): string {
   let text = `${piece.kind}; ${piece.section}; ${bucket(figures.length)}`;
@@ -36,5 +37,11 @@ function cutText(cut: EndCut): string {
       return `mitre ${bucket(toDegrees(cut.angle))}`;
     case 'cope':
       return `cope ${bucket(cut.postRadius)}`;
+    case 'slope-mitre':
+      return `slope mitre ${bucket(toDegrees(cut.angle))}`;
+    case 'slope-cope':
+      return `cope ${bucket(cut.postRadius)} slope ${bucket(toDegrees(cut.slope))}`;
+    case 'plumb':
+      return `plumb ${bucket(toDegrees(cut.slope))}`;
   }
 }

@@ -11,18 +11,25 @@ export function fitsSheet(sheets: StockSheets, length: number, height: number): 
 const within = (length: number, a: number, height: number, b: number): boolean => length <= a + SAME_LENGTH && height <= b + SAME_LENGTH;
 
 /**
- * Heights at which a solid side parts, its bottom and top included: one course where a sheet as long as the longest bay is tall enough;
- * else the fewest courses, from the bottom, each parting on a rail's center. Null where no stock sheet holds them.
+ * Heights at which a solid side parts, its bottom and top included, given how tall a course may be: `skinCourses` by the stock sheets.
  */
-export function skinCourses(sheets: StockSheets, bay: number, bottom: number, top: number, rows: readonly Inches[]): readonly number[] | null {
+export function coursesThatFit(fits: (height: number) => boolean, bottom: number, top: number, rows: readonly Inches[]): readonly number[] | null {
   const stops = [...rows.filter((row) => row > bottom + SAME_LENGTH && row < top - SAME_LENGTH), top];
   const courses = [bottom];
   let at = bottom;
   while (at < top) {
-    const next = stops.findLast((stop) => stop > at && fitsSheet(sheets, bay, stop - at));
+    const next = stops.findLast((stop) => stop > at && fits(stop - at));
     if (next === undefined) return null;
     courses.push(next);
     at = next;
   }
   return courses;
+}
+
+/**
+ * Heights at which a solid side parts, its bottom and top included: one course where a sheet as long as the longest bay is tall enough;
+ * else the fewest courses, from the bottom, each parting on a rail's center. Null where no stock sheet holds them.
+ */
+export function skinCourses(sheets: StockSheets, bay: number, bottom: number, top: number, rows: readonly Inches[]): readonly number[] | null {
+  return coursesThatFit((height) => fitsSheet(sheets, bay, height), bottom, top, rows);
 }

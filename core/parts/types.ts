@@ -3,7 +3,7 @@ import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
 import { type Side } from '../brief/types.ts';
 
-export type PieceKind = 'rail' | 'post' | 'skin' | 'plate' | 'gate';
+export type PieceKind = 'rail' | 'post' | 'skin' | 'plate' | 'gate' | 'cleat' | 'deck' | 'bumper';
 
 /**
  * How an end is cut. Mitre: positive where the long point is on the bend's outside; on a straight piece, which can be turned over, the
@@ -12,7 +12,13 @@ export type PieceKind = 'rail' | 'post' | 'skin' | 'plate' | 'gate';
 export type EndCut =
   | { readonly kind: 'square' }
   | { readonly kind: 'mitre'; readonly angle: Radians }
-  | { readonly kind: 'cope'; readonly postRadius: Inches };
+  | { readonly kind: 'cope'; readonly postRadius: Inches }
+  /** A mitre in the upright plane along a fence, where its slope breaks. */
+  | { readonly kind: 'slope-mitre'; readonly angle: Radians }
+  /** To a plumb post at 90° less the slope; the obtuse side lies underneath at the lower post and on top at the upper one. */
+  | { readonly kind: 'slope-cope'; readonly postRadius: Inches; readonly slope: Radians }
+  /** A skin's plumb end between sloping edges. */
+  | { readonly kind: 'plumb'; readonly slope: Radians };
 
 export interface Bend {
   /** To the axis (rails) or mid-thickness (skins). */
@@ -20,14 +26,23 @@ export interface Bend {
   readonly angle: Radians;
 }
 
-/** Where a piece stands, for drawings. u as in layout `Span`; heights from the ground; `row` counts from 0, the lowest. */
+/**
+ * Where a piece stands, for drawings. u as in layout `Span`; heights from the ground, on a ramp plumb from the line that its fence
+ * follows; `row` counts from 0, the lowest.
+ */
 export type Place =
   | { readonly kind: 'rail'; readonly row: number; readonly height: Inches; readonly from: Inches; readonly to: Inches }
   | { readonly kind: 'skin'; readonly from: Inches; readonly to: Inches; readonly bottom: Inches; readonly top: Inches }
   | { readonly kind: 'post'; readonly at: PlanPoint; readonly u: Inches }
   | { readonly kind: 'plate'; readonly a: PlanPoint; readonly b: PlanPoint; readonly bottom: Inches; readonly top: Inches }
   /** Of a gate: `gate` is the opening's path, `moves` whether it swings or slides with the leaf. */
-  | { readonly kind: 'gate'; readonly gate: string; readonly part: GatePart; readonly moves: boolean; readonly outline: GateOutline };
+  | { readonly kind: 'gate'; readonly gate: string; readonly part: GatePart; readonly moves: boolean; readonly outline: GateOutline }
+  /** A plank across a ramp, between two places along its surface: up the slope from the foot, or along the dock from its edge. */
+  | { readonly kind: 'deck'; readonly part: 'slope' | 'dock'; readonly from: Inches; readonly to: Inches }
+  /** A cleat across a ramp, its lower edge so far up the slope. */
+  | { readonly kind: 'cleat'; readonly up: Inches }
+  /** Across the truck's end of a dock. */
+  | { readonly kind: 'bumper' };
 
 export type GatePart = 'stile' | 'rail' | 'bar' | 'skin' | 'stop' | 'upright' | 'beam' | 'guide' | 'tooth';
 

@@ -2,7 +2,7 @@ import { type Layout } from '../layout/index.ts';
 import { type DraftPiece } from './draft-piece.ts';
 import { type PieceKind } from './types.ts';
 
-const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3, gate: 4 };
+const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3, gate: 4, deck: 5, cleat: 6, bumper: 7 };
 
 /** Pieces in the order of the walk: run, side (left first), bay, kind, then from the ground up. */
 export function walkOrder(layout: Layout, pieces: readonly DraftPiece[]): readonly DraftPiece[] {
@@ -27,7 +27,12 @@ function heightOf({ place }: DraftPiece): number {
     case 'skin':
     case 'plate':
       return place.bottom;
+    case 'deck':
+      return place.from + (place.part === 'dock' ? 1e6 : 0);
+    case 'cleat':
+      return place.up;
     case 'post':
+    case 'bumper':
       return 0;
     case 'gate':
       return place.outline.kind === 'bar' ? place.outline.a.y : place.outline.bottom;

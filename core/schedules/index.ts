@@ -1,6 +1,7 @@
 /** Lists for the shop and the field: pieces, bends, materials, stakeout, and the path for other programs. */
 export { pieceColumns, pieceRows, type PieceRow } from './pieces.ts';
 export { bendColumns, bendRows, type BendRow } from './bends.ts';
+export { concreteRows } from './concrete.ts';
 export { hardwareRows, hardwareSize, type HardwareRow } from './hardware.ts';
 export { materialColumns, materialRows, type MaterialLine, type MaterialRow } from './materials.ts';
 export { openingColumns, openingRows, type OpeningRow } from './openings.ts';

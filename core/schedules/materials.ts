@@ -6,11 +6,12 @@ import { type HardwareRow } from './hardware.ts';
 
 /** All pieces of one kind from one section or sheet. */
 export interface MaterialRow {
-  readonly item: PieceKind;
+  readonly item: PieceKind | 'concrete';
+  /** Of concrete: the run that it is cast for. */
   readonly section: string;
-  /** Net of the pieces as trimmed: length of bars, area of sheet. */
+  /** Net of the pieces as trimmed: length of bars, area of sheet; volume of concrete. */
   readonly quantity: number;
-  readonly unit: 'ft' | 'm' | 'ft2' | 'm2';
+  readonly unit: 'ft' | 'm' | 'ft2' | 'm2' | 'yd3' | 'm3';
   readonly weight: Pounds;
   /** No price is known to this version. */
   readonly price: null;

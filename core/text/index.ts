@@ -20,6 +20,7 @@ import { placeLayOut } from './en/place-lay-out.ts';
 import { placeMake } from './en/place-make.ts';
 import { placeProjects } from './en/place-projects.ts';
 import { placeStakeOut } from './en/place-stake-out.ts';
+import { ramps } from './en/ramps.ts';
 import { shell } from './en/shell.ts';
 import { shop } from './en/shop.ts';
 import { start } from './en/start.ts';
@@ -48,6 +49,7 @@ const table = {
   ...placeMake,
   ...placeProjects,
   ...placeStakeOut,
+  ...ramps,
   ...shell,
   ...shop,
   ...start,

@@ -48,7 +48,7 @@ describe('the example of the project contract', () => {
   });
 
   test('counts what a later version builds', () => {
-    expect(brief.later).toEqual({ openings: 0, catwalks: 1, ramps: 2, squeezePad: 1, roof: 1, sortPens: 1, holdingPens: 1 });
+    expect(brief.later).toEqual({ openings: 0, catwalks: 1, squeezePad: 1, roof: 1, sortPens: 1, holdingPens: 1 });
   });
 
   test('leaves one figure to a default: the stock of the pivot post and of what gates are built of', () => {
@@ -67,7 +67,7 @@ describe('a project that says the least', () => {
       crowdPen: { sweep: Math.PI, hand: 'left', gateClearance: 1, pivotPost: { name: 'pipe 4 sch 40' } },
       footings: { diameter: 12, depth: 36 }, postLoad: null, floorFall: 0.02, control: { b: { x: 240, y: 0 }, c: null, note: '' }, marks: {},
       shop: { stock: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {} },
-      later: { openings: 0, catwalks: 0, ramps: 0, squeezePad: 0, roof: 0, sortPens: 0, holdingPens: 0 },
+      later: { openings: 0, catwalks: 0, squeezePad: 0, roof: 0, sortPens: 0, holdingPens: 0 },
     });
     expect(brief.fences.chute.left).toMatchObject({ height: 60, solidFrom: 0, solidTo: 60, construction: 'lapped', rails: 5, bottomRail: 12, postSpacing: 96, sheet: { name: '12 ga' } });
   });

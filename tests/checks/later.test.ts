@@ -12,7 +12,6 @@ const with_ = (parts: Partial<LaterSubjects>) => ({ ...without, later: { ...with
 
 const subjects: readonly (readonly [keyof LaterSubjects, readonly RuleId[]])[] = [
   ['catwalks', ['rail-height', 'catwalk-guard', 'midrail', 'toe-board', 'rail-load', 'catwalk-skin', 'catwalk-width', 'stair-rise', 'crew-hidden']],
-  ['ramps', ['solid-ramp', 'load-ramp-width', 'load-ramp-slope', 'ramp-cleat-needed', 'ramp-step', 'ramp-cleat', 'dock-height', 'unload-dock', 'unload-width']],
   ['squeezePad', ['squeeze-hidden', 'crew-hidden']],
   ['roof', ['roof-see-through', 'roof-daylight']],
   ['sortPens', ['sort-gate']],

@@ -116,7 +116,7 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     control: { b: planPoint(240, 0), c: null, note: '' },
     marks: {},
     openings: [],
-    later: { openings: 0, catwalks: 0, ramps: 0, squeezePad: 0, roof: 0, sortPens: 0, holdingPens: 0 },
+    later: { openings: 0, catwalks: 0, squeezePad: 0, roof: 0, sortPens: 0, holdingPens: 0 },
     ...rest,
   };
 }

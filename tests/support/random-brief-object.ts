@@ -10,7 +10,7 @@ const POSTS = ['pipe 2 1/2 sch 40', 'tubing 2 7/8 x 0.217', 'pipe 3 sch 40', 'pi
 const SHEETS = ['7 ga', '10 ga', '12 ga', '16 ga', '3 mm'];
 
 /** One fence, within what the door lets through: rows no closer than a rail, coped rails thinner than their posts. */
-function randomFence(random: Random, path: string): FenceBrief {
+export function randomFence(random: Random, path: string): FenceBrief {
   for (;;) {
     const height = random.between(36, 96);
     const rail = section(random.pick([...RAILS, 'tube 2 x 3 x 3/16']));

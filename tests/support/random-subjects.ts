@@ -5,6 +5,15 @@ type Group = Readonly<Record<string, unknown>>;
 
 const some = (draw: Draw, most: number, make: () => Group): readonly Group[] => Array.from({ length: draw.whole(0, most) }, make);
 
+/** A ramp over the ranges; some of them placed. */
+export function randomRamp(draw: Draw): Group {
+  return {
+    kind: draw.pick(['load', 'unload']), dockHeight: draw.figure(6, 72), width: draw.figure(18, 240), dockLength: draw.figure(0, 480),
+    ...(draw.chance(0.5) ? { surface: 'stepped', tread: draw.figure(10, 24) } : { surface: 'cleated', slope: draw.figure(2, 35), cleat: draw.figure(1, 6) }),
+    ...(draw.chance(0.3) ? { at: [draw.figure(-600, 600), draw.figure(-600, 600)], heading: draw.figure(-180, 180) } : {}),
+  };
+}
+
 /** Catwalks, ramps, pad and pens; each of them left out as often as not. */
 export function randomSubjects(draw: Draw): Group {
   const side = (): string => draw.pick(['left', 'right']);
@@ -12,15 +21,10 @@ export function randomSubjects(draw: Draw): Group {
     const from = draw.figure(0, 60);
     return { run: 'chute', side: side(), from, to: from + draw.figure(24, 240), width: draw.figure(12, 60), ...(draw.chance(0.5) ? { deckHeight: draw.figure(0, 72) } : {}) };
   };
-  const ramp = (): Group => ({
-    kind: draw.pick(['load', 'unload']), dockHeight: draw.figure(6, 72), width: draw.figure(18, 240), dockLength: draw.figure(0, 480),
-    ...(draw.chance(0.5) ? { surface: 'stepped', tread: draw.figure(10, 24) } : { surface: 'cleated', slope: draw.figure(2, 35), cleat: draw.figure(1, 6) }),
-    ...(draw.chance(0.3) ? { at: [draw.figure(-600, 600), draw.figure(-600, 600)], heading: draw.figure(-180, 180) } : {}),
-  });
   const roof = (): Group => ({ length: draw.figure(48, 1200), width: draw.figure(48, 1200), open: draw.pick([['in', 'out'], ['left'], []]), daylight: draw.pick([0, 0.2, 1]) });
   const all: Group = {
     catwalks: some(draw, 2, catwalk),
-    ramps: some(draw, 2, ramp),
+    ramps: some(draw, 2, () => randomRamp(draw)),
     squeezePad: { length: draw.figure(48, 1200), width: draw.figure(48, 1200), ...(draw.chance(0.5) ? { roof: roof() } : {}) },
     sortPens: some(draw, 2, () => ({ side: side(), gate: draw.figure(10, 240) })),
     holdingPens: some(draw, 2, () => ({ head: draw.whole(1, 20000), gate: draw.figure(10, 240) })),

@@ -5,10 +5,11 @@ import { type Handle } from '../types.ts';
 import { fenceHandles } from './fence-handles.ts';
 import { openingHandles } from './opening-handles.ts';
 import { penHandles } from './pen-handles.ts';
+import { rampHandles } from './ramp-handles.ts';
 import { runHandles } from './run-handles.ts';
 
 /** Who has handles to give; what is built later adds its own here. */
-const GIVERS: readonly ((brief: Brief, layout: Layout) => readonly Handle[])[] = [penHandles, runHandles, fenceHandles, openingHandles];
+const GIVERS: readonly ((brief: Brief, layout: Layout) => readonly Handle[])[] = [penHandles, runHandles, fenceHandles, openingHandles, rampHandles];
 
 /** Every handle of a set-out brief, each field's figure, place and range. Lengths in inches, angles in radians. */
 export function handles(brief: Brief, layout: Layout): readonly Handle[] {

@@ -4,6 +4,7 @@ import { type PlanPoint, type ViewPoint } from '../../base/points.ts';
 import { PENS } from '../../drafting/kit.ts';
 import { type Shape } from '../../drafting/model.ts';
 import { gatePlanShapes } from '../../drawings/gate-plan.ts';
+import { rampsFromAbove } from '../../drawings/ramps/from-above.ts';
 import { postPieces, postShape, walkShapes } from '../../drawings/site-view.ts';
 import { faceCurve, type Fence } from '../../layout/index.ts';
 import { type Piece } from '../../parts/index.ts';
@@ -20,6 +21,7 @@ export const steel: Contributor = ({ input: { layout, parts }, options: { scale 
     steel: [
       ...parts.pieces.flatMap((piece) => shapesOf(piece, fences.get(fenceKey(piece)), closed.has(fenceKey(piece)), scale)),
       ...layout.posts.map((post) => postShape(post, pieceOf(post))),
+      ...rampsFromAbove(layout, new Set(layout.ramps.map((ramp) => ramp.name))),
       ...walkShapes(layout, new Set(layout.runs.map((run) => run.name))),
       ...gatePlanShapes(layout, new Set(layout.runs.map((run) => run.name))),
     ],
@@ -36,6 +38,9 @@ function shapesOf(piece: Piece, fence: Fence | undefined, closed: boolean, scale
   const { place, key } = piece;
   switch (place.kind) {
     case 'post':
+    case 'deck':
+    case 'cleat':
+    case 'bumper':
       return [];
     case 'gate':
       return [];

@@ -30,7 +30,12 @@ export const solidOuter: Judge = ({ brief, layout }) => {
   ];
 };
 
-export const solidRamp: Judge = ({ brief }) => (brief.later.ramps > 0 ? later() : none());
+/** Both sides of every loading ramp, closed to the top. */
+export const solidRamp: Judge = ({ brief, layout }) => {
+  const loading = layout.ramps.filter((ramp) => ramp.brief.kind === 'load').map((ramp) => ramp.name);
+  const sides = bySkin(layout.fences.filter((fence) => loading.includes(fence.run)));
+  return sides.length > 0 ? sides.map((group) => skinOutcome(brief, group, isClosed(group.first))) : none();
+};
 
 function bySkin(fences: readonly Fence[]): readonly FenceGroup[] {
   return groupFences(fences, (fence) =>

@@ -167,7 +167,6 @@ export const drawings = {
   'drawings.caution.lifting': 'Brace panels until the concrete has set. Lift long rails with two people or a hoist.',
   'drawings.later.openings': 'Openings beside the squeeze pad, sort pens and ramps',
   'drawings.later.catwalks': 'Catwalks',
-  'drawings.later.ramps': 'Ramps and docks',
   'drawings.later.squeezePad': 'Squeeze pad',
   'drawings.later.roof': 'Roof over the squeeze pad',
   'drawings.later.sortPens': 'Sort gates and pens',
