@@ -107,15 +107,15 @@ function stop(fence: Fence): Detail {
       ...fenceEnd(fence, strikeGap, 1),
       circle(PENS.outline, -frame / 2, t + frame / 2, frame / 2),
       ...(t > 0 ? rectangle(PENS.thin, -STUB, -frame / 2, 0, t) : []),
-      ...rectangle(PENS.outline, strikeGap - bar.width / 2, strikeGap + bar.width / 2, back, back + bar.thickness),
+      ...rectangle(PENS.outline, strikeGap - bar.width, strikeGap, back, back + bar.thickness),
       straight(PENS.center, -STUB, 0, strikeGap + STUB, 0),
     ],
     dimensions: (h) => sizes(h, [
       [viewPoint(0, t + frame / 2), viewPoint(strikeGap, t + frame / 2), 'x'],
-      [viewPoint(strikeGap - bar.width / 2, back), viewPoint(strikeGap + bar.width / 2, back), 'x'],
+      [viewPoint(strikeGap - bar.width, back), viewPoint(strikeGap, back), 'x'],
     ]),
     callouts: [
-      note('drawings.gate.stop', strikeGap, back + bar.thickness / 2, [-0.4, 1]), note('drawings.gate.stile', -frame / 2, t + frame / 2, [-1, 0.6]),
+      note('drawings.gate.stop', strikeGap - bar.width / 2, back + bar.thickness / 2, [-0.4, 1]), note('drawings.gate.stile', -frame / 2, t + frame / 2, [-1, 0.6]),
       note('drawings.gate.jamb', strikeGap + fence.brief.post.along / 2, k, [0.4, 1]), note('drawings.section.cattle', -STUB + 1, 0, [-0.5, -1]),
     ],
   };

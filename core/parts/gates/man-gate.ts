@@ -25,7 +25,8 @@ export function manGateMembers(brief: Brief, gate: ManGate, fence: Fence): Made 
   }, brief.shop.sheets);
   if (leaf === null) return { ok: false };
   const jamb = gate.swing.reach + strikeGap;
-  const side = plateMember('stop', gateSheet(stop.plate), jamb - stop.width / 2, jamb + stop.width / 2, bottom, top);
+  // Behind the leaf, edge on to the ends of the rails (or to the post, where they end on it).
+  const side = plateMember('stop', gateSheet(stop.plate), jamb - stop.width, jamb, bottom, top);
   return {
     ok: true,
     members: [...leaf.map((member) => ({ member, moves: true })), { member: side, moves: false }],
