@@ -33,9 +33,10 @@ function stepDetail(ramp: Ramp, { riser, tread }: StepFigures): Detail {
       { measure: 'linear', along: 'y', required: true, decimal: true, from: viewPoint(0, 0), to: viewPoint(0, riser), offsets: [4, 6, 8, 11].map((by) => by * h) },
       { measure: 'linear', along: 'y', required: false, decimal: true, from: viewPoint(tread, riser), to: viewPoint(tread, 2 * riser), offsets: [-4, -6, -8].map((by) => by * h) },
     ],
+    // Said in the notes too: left out where there is no room.
     callouts: [
-      { text: say('drawings.ramp.nosingNote'), target: viewPoint(tread, 2 * riser), piece: null, toward: { x: 0.6, y: 1 }, layer: 'NOTES' },
-      { text: say('drawings.ramp.treadNote'), target: viewPoint(tread * 0.5, riser), piece: null, toward: { x: 0.4, y: -1 }, layer: 'NOTES' },
+      { text: say('drawings.ramp.nosingNote'), target: viewPoint(tread, 2 * riser), piece: null, toward: { x: 0.6, y: 1 }, layer: 'NOTES', optional: true },
+      { text: say('drawings.ramp.treadNote'), target: viewPoint(tread * 0.5, riser), piece: null, toward: { x: 0.4, y: -1 }, layer: 'NOTES', optional: true },
     ],
   };
 }
@@ -64,9 +65,10 @@ function cleatDetail(units: 'in' | 'mm', ramp: Ramp, { cleat, gap, cleats }: Cle
       }]),
       { measure: 'linear', along: 'y', required: true, from: viewPoint(0, -plank.thick), to: viewPoint(0, 0), offsets: [4, 6, 8, 11].map((by) => by * h) },
     ],
+    // Said in the notes too: left out where there is no room.
     callouts: [
-      { text: say('drawings.ramp.cleatNote', { size: size(cleat) }), target: viewPoint(gap + cleat / 2, cleat / 2), piece: null, toward: { x: 0.6, y: 1 }, layer: 'NOTES' },
-      { text: say('drawings.ramp.plankNote'), target: viewPoint(end * 0.7, -plank.thick / 2), piece: null, toward: { x: 0.4, y: -1 }, layer: 'NOTES' },
+      { text: say('drawings.ramp.cleatNote', { size: size(cleat) }), target: viewPoint(gap + cleat / 2, cleat / 2), piece: null, toward: { x: 0.6, y: 1 }, layer: 'NOTES', optional: true },
+      { text: say('drawings.ramp.plankNote'), target: viewPoint(end * 0.7, -plank.thick / 2), piece: null, toward: { x: 0.4, y: -1 }, layer: 'NOTES', optional: true },
     ],
   };
 }
