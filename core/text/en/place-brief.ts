@@ -37,7 +37,7 @@ export const placeBrief = {
   'place-brief.of.ramp': 'the ramps\'',
   'place-brief.of.pad': 'the squeeze pad\'s',
   'place-brief.of.pens': 'the pens\'',
-  'place-brief.how': 'A length may be typed as 144, 12 ft, 10\'-6 1/2", 3500 mm or 3.5 m, a weight as 1250 or 600 kg; it is kept as you type it. What is left empty holds its default.',
+  'place-brief.how': 'A length may be typed as 144, 12 ft, 10\'-6 1/2", 3500 mm or 3.5 m, a weight as 1250 or 600 kg; it is kept as you type it. In a metric project a plain number is millimeters or kilograms, and its unit is written beside it. What is left empty holds its default.',
   'place-brief.chapters': 'Chapters of the brief',
   'place-brief.chapter.who': 'Who and where',
   'place-brief.chapter.cattle': 'Cattle',

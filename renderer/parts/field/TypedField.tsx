@@ -22,7 +22,7 @@ export function TypedField({ state, describedBy, suggestions = [] }: {
   const text = draft !== null && draft.value === value ? draft.text : textOf(value);
   const type = (typed: string): void => {
     const empty = isEntry(pathSteps(path), field) ? '' : undefined;
-    const next = typed === '' ? empty : valueOf(field.what, typed);
+    const next = typed === '' ? empty : valueOf(field.what, typed, state.units);
     setDraft({ text: typed, value: next });
     state.write(next);
   };

@@ -1,7 +1,9 @@
 import { useState, type ReactElement } from 'react';
-import { type What } from '../../../core/brief/format/index.ts';
+import { unitsOf, type What } from '../../../core/brief/format/index.ts';
 import { type Json } from '../../../core/brief/json/types.ts';
+import { type Units } from '../../work/protocol.ts';
 import { isFigure, textOf, valueOf } from '../field/typed.ts';
+import { useProject } from '../field/use-project.ts';
 
 export interface BareProps {
   readonly what: What;
@@ -21,9 +23,10 @@ export interface BareProps {
 /** One figure of several that make a field: x of a point, a side of a sheet. What is typed stays as it is typed. */
 export function Bare({ what, id, label, shown, value, invalid, describedBy, write, onFocus, onLeave }: BareProps): ReactElement {
   const [draft, setDraft] = useState<{ readonly text: string; readonly value: Json | undefined } | null>(null);
+  const units = useProject((project) => unitsOf(project)) as Units;
   const text = draft !== null && draft.value === value ? draft.text : textOf(value);
   const type = (typed: string): void => {
-    const next = typed === '' ? undefined : valueOf(what, typed);
+    const next = typed === '' ? undefined : valueOf(what, typed, units);
     // Emptied, the field holds an empty text until something is typed.
     setDraft({ text: typed, value: next ?? '' });
     write(next);
