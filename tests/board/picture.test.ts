@@ -84,9 +84,14 @@ describe('the board', () => {
     const { primitives } = boardPicture(input, { ...ALL, dragged: 'crowdPen.radius' });
     expect(primitives.flatMap((item) => (item.kind === 'dimension' ? [item.text] : []))).toEqual([`R 12'-0"`]);
     expect(primitives.flatMap((item) => (item.kind === 'callout' ? [item.text] : [])).sort()).toEqual(input.layout.runs.map((run) => run.name).sort());
-    for (const { path } of handles(input.brief, input.layout)) {
-      const sizes = boardPicture(input, { ...ALL, dragged: path }).primitives.filter((item) => item.kind === 'dimension');
-      expect(sizes.length, path).toBe(1);
+    const text = JSON.parse(exampleText('juniper-flat')) as { ramps: object[] };
+    text.ramps[1] = { ...text.ramps[1], at: [900, -200], heading: 30 };
+    const placed: DrawInput = { ...drawSound(JSON.stringify(text)), font: drawingFont };
+    for (const { brief, layout, ...rest } of [input, placed]) {
+      for (const { path } of handles(brief, layout)) {
+        const sizes = boardPicture({ brief, layout, ...rest }, { ...ALL, dragged: path }).primitives.filter((item) => item.kind === 'dimension');
+        expect(sizes.length, path).toBe(1);
+      }
     }
   });
 

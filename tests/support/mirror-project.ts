@@ -21,7 +21,8 @@ function mirrorField(key: string, value: unknown): unknown {
   if (SIDED.includes(key)) return swapped(value);
   if (key === 'open' && Array.isArray(value)) return value.map(swapped);
   if (POINTS.includes(key) && Array.isArray(value)) return [negative(value[0]), value[1]];
-  if (key === 'heading' && typeof value === 'number') return ((180 - value + 540) % 360) - 180;
+  // Within what a heading may be, and mirrored twice the same figure again.
+  if (key === 'heading' && typeof value === 'number') return (value < -180 ? -540 : 180) - value;
   return mirror(value);
 }
 

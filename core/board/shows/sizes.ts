@@ -6,11 +6,12 @@ import { type DimensionSpec } from '../../drafting/model.ts';
 import { overall } from '../../drawings/plan.ts';
 import { facePoint, radiusAtOffset, type Fence, type Run } from '../../layout/index.ts';
 import { openingSizes } from './opening-sizes.ts';
+import { rampSizes } from './ramp-sizes.ts';
 import { type Contributor, type Scene, type SizeShown } from './show.ts';
 
 export const sizes: Contributor = (scene) => {
   const { options, extremes, h } = scene;
-  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene)].filter(({ path }) => path === options.dragged) };
+  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...rampSizes(scene)].filter(({ path }) => path === options.dragged) };
   if (!options.sizes) return {};
   return { sizes: [...overall(extremes, options.scale, h).map((spec) => ({ path: null, spec })), ...fieldSizes(scene)] };
 };
