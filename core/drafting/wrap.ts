@@ -1,9 +1,13 @@
+/** Texts in lines. */
+import { type Kit, measureText } from './kit.ts';
+
+/** Letters of a word that would look lost on a line of its own. */
+const LONE = 3;
+
 /**
  * Breaks a text into lines no wider than `width` (paper inches), at spaces where it can and inside a word that is too long for a
  * line of its own. Never returns an empty list.
  */
-import { type Kit, measureText } from './kit.ts';
-
 export function wrapText(kit: Kit, text: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
@@ -24,5 +28,15 @@ export function wrapText(kit: Kit, text: string, width: number): string[] {
     }
   }
   flush();
-  return lines.length === 0 ? [''] : lines;
+  return lines.length === 0 ? [''] : companied(kit, lines, width);
+}
+
+/** A last line of one short word, such as a revision's letter, gets the word before it for company where both have room. */
+function companied(kit: Kit, lines: readonly string[], width: number): string[] {
+  const last = lines.at(-1) ?? '';
+  const before = lines.at(-2) ?? '';
+  const space = before.lastIndexOf(' ');
+  const both = `${before.slice(space + 1)} ${last}`;
+  if (space < 0 || last.includes(' ') || last.length > LONE || measureText(kit, both) > width) return [...lines];
+  return [...lines.slice(0, -2), before.slice(0, space), both];
 }

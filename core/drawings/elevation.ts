@@ -21,6 +21,9 @@ const STUB = 8;
 const RAIL_AT = [0.3, 0.5, 0.66] as const;
 const SKIN_AT = 0.84;
 
+/** Half a post along the face is longer on the rail axis of an outer arc: by no more than this on the tightest that a brief allows. */
+const ON_AXIS = 1.15;
+
 /** A stretch of bays, posts `from` to `to` of the fence. */
 export interface Stretch {
   readonly panel: FenceParts;
@@ -159,7 +162,7 @@ function within(panel: FenceParts, pieces: readonly Piece[], x0: number, x1: num
   const last = panel.x(panel.posts[panel.posts.length - 1]!.u);
   const low = x0 <= first + SAME_LENGTH ? -Infinity : x0;
   const high = x1 >= last - SAME_LENGTH ? Infinity : x1;
-  const reach = panel.fence.brief.post.along / 2 + SAME_LENGTH;
+  const reach = (panel.fence.brief.post.along / 2) * ON_AXIS + SAME_LENGTH;
   const out: Seen[] = [];
   for (const piece of pieces) {
     if (piece.place.kind !== 'rail' && piece.place.kind !== 'skin') continue;
