@@ -10,10 +10,4 @@ export const board = {
   'board.handle.spacing': 'post spacing, {side} fence of {run}',
   'board.handle.manGate': 'place of the man gate on {run}',
   'board.handle.backstop': 'place of the backstop on {run}',
-  'board.snap.pivot': 'center of the pivot post',
-  'board.snap.mouth': 'middle of the mouth',
-  'board.snap.post': 'center of a post, {side} fence of {run}',
-  'board.snap.faceStart': 'start of the {side} face of {run}',
-  'board.snap.faceEnd': 'end of the {side} face of {run}',
-  'board.snap.face': '{side} face of {run}',
 } as const;
