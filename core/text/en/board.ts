@@ -1,4 +1,4 @@
-/** What is said on the live plan: of what a hand may take hold of, and of what is measured from. */
+/** What is said on the live plan of what a hand may take hold of. */
 export const board = {
   'board.handle.radius': 'radius of the crowd pen',
   'board.handle.sweep': 'sweep of the crowd pen',
