@@ -4,9 +4,9 @@ import { App } from './app/App.tsx';
 import { createDeskWindow, DeskWindowProvider } from './app/desk-window.ts';
 import { pickDesk } from './desk/pick-desk.ts';
 import './look/paper.css';
-import { createWorkClient } from './work/client.ts';
+import { createWorkClient } from './worker/client.ts';
 
-const worker = new Worker(new URL('./work/worker.ts', import.meta.url), { type: 'module' });
+const worker = new Worker(new URL('./worker/worker.ts', import.meta.url), { type: 'module' });
 const deskWindow = createDeskWindow(pickDesk(), createWorkClient(worker));
 const place = document.getElementById('window');
 if (place === null) throw new Error('the page has no place for the window');

@@ -4,7 +4,7 @@ import { type StationRun } from '../../core/schedules/index.ts';
 import { say } from '../../core/text/index.ts';
 import { printAngle, printLength } from '../../core/units/index.ts';
 import { useStore } from '../project/store.ts';
-import { type Units } from '../work/protocol.ts';
+import { type Units } from '../worker/protocol.ts';
 import { useDeskWindow } from './desk-window.ts';
 
 /** The runs in the order that cattle walk them: the way about in every place. */

@@ -9,10 +9,10 @@ import { createLight, type Light } from '../project/light.ts';
 import { createProjects, type Projects } from '../project/projects.ts';
 import { createSession, projectText, type SessionStore } from '../project/session.ts';
 import { createStore, type Store } from '../project/store.ts';
-import { type WorkClient } from '../work/client.ts';
-import { latest } from '../work/latest.ts';
-import { packageMaker } from '../work/package-maker.ts';
-import { type Laid, type LaidAnswer } from '../work/protocol.ts';
+import { type WorkClient } from '../worker/client.ts';
+import { latest } from '../worker/latest.ts';
+import { packageMaker } from '../worker/package-maker.ts';
+import { type Laid, type LaidAnswer } from '../worker/protocol.ts';
 
 /** The six places, in the order of the work. */
 export const PLACES = ['brief', 'lay-out', 'check', 'make', 'stake-out', 'hand-over'] as const;

@@ -2,7 +2,7 @@ import { type ReactElement } from 'react';
 import { say } from '../../core/text/index.ts';
 import { useDeskWindow } from '../app/desk-window.ts';
 import { useStore } from '../project/store.ts';
-import { type Asked } from '../work/asked.ts';
+import { type Asked } from '../worker/asked.ts';
 
 /** Whether what is seen is of the project as it stands: being worked out, or the last good one where the project has faults. */
 export function Freshness({ asked }: { readonly asked: Asked<unknown> }): ReactElement {

@@ -1,6 +1,6 @@
 import { type ReactElement } from 'react';
 import { say } from '../../core/text/index.ts';
-import { type Table } from '../work/protocol.ts';
+import { type Table } from '../worker/protocol.ts';
 import { type Sorting } from './table-rows.ts';
 
 export interface ScheduleHeadProps {

@@ -1,6 +1,6 @@
 import { type ReactElement, useEffect, useMemo, useRef, useState } from 'react';
 import { say } from '../../core/text/index.ts';
-import { type Table } from '../work/protocol.ts';
+import { type Table } from '../worker/protocol.ts';
 import './schedule-table.css';
 import { ScheduleHead } from './ScheduleHead.tsx';
 import { columnWidths, rowsBy, rowsInSight, rowsWith, type Sorting, type FigureOf } from './table-rows.ts';

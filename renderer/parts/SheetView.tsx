@@ -1,7 +1,7 @@
 import { type ReactElement, useRef } from 'react';
 import { type Stroke } from '../../core/drafting/primitives.ts';
 import { say } from '../../core/text/index.ts';
-import { type DrawnSheet } from '../work/protocol.ts';
+import { type DrawnSheet } from '../worker/protocol.ts';
 import { fullSize, viewBoxOf, wholePaper, zoomed, ZOOM_STEP } from './sheet-gaze.ts';
 import './sheet-view.css';
 import { SheetStrokes, strokeElement } from './SheetStrokes.tsx';

@@ -3,7 +3,7 @@ import { add, scale, sheetPoint, unitAt } from '../../core/base/points.ts';
 import { inches, toDegrees } from '../../core/base/quantity.ts';
 import { type Stroke } from '../../core/drafting/primitives.ts';
 import { baseline } from '../../core/writers/baseline.ts';
-import { type DrawnSheet, type LetterSizes } from '../work/protocol.ts';
+import { type DrawnSheet, type LetterSizes } from '../worker/protocol.ts';
 
 export interface Spot {
   /** Unique on the drawing. */

@@ -1,5 +1,5 @@
 /** Rows of a schedule as a person wants them: those with some words in them, by one of their columns. */
-import { type Table } from '../work/protocol.ts';
+import { type Table } from '../worker/protocol.ts';
 
 export interface Sorting {
   readonly column: number;

@@ -2,7 +2,7 @@
 import { type JsonObject } from '../../core/brief/json/types.ts';
 import { say } from '../../core/text/index.ts';
 import { type Desk, type OpenedProject, type Reply } from '../../electron/bridge/desk.ts';
-import { type WorkClient } from '../work/client.ts';
+import { type WorkClient } from '../worker/client.ts';
 import { type Asker, createAsker } from './asking.ts';
 import { present } from './history.ts';
 import { keepDrafts } from './drafts.ts';

@@ -2,7 +2,7 @@ import { type JsonObject } from '../../core/brief/json/types.ts';
 import { keepMarks } from '../../core/package/keep-marks.ts';
 import { say } from '../../core/text/index.ts';
 import { type Desk, type FileId } from '../../electron/bridge/desk.ts';
-import { type WorkClient } from '../work/client.ts';
+import { type WorkClient } from '../worker/client.ts';
 import { type Asker } from './asking.ts';
 import { differences } from './differences.ts';
 import { present } from './history.ts';

@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { packageTools } from '../../electron/command/tools.ts';
-import { type PackageAsk, type PackageTold } from '../../renderer/work/protocol.ts';
-import { tellPackage } from '../../renderer/work/tell-package.ts';
+import { type PackageAsk, type PackageTold } from '../../renderer/worker/protocol.ts';
+import { tellPackage } from '../../renderer/worker/tell-package.ts';
 import { commandPackage, examplePath, EXAMPLES } from './support/command-package.ts';
 
 const text = (name: string): string => readFileSync(examplePath(name), 'utf8');

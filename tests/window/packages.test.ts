@@ -6,7 +6,7 @@ import { createPackages, type PackageMaker } from '../../renderer/places/hand-ov
 import { present } from '../../renderer/project/history.ts';
 import { readText } from '../../renderer/project/project-text.ts';
 import { createSession, isUnsaved } from '../../renderer/project/session.ts';
-import { type PackageAsk, type PackageTold } from '../../renderer/work/protocol.ts';
+import { type PackageAsk, type PackageTold } from '../../renderer/worker/protocol.ts';
 import { fakeDesk } from './support/fake-desk.ts';
 import { examplePath } from './support/command-package.ts';
 

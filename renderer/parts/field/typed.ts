@@ -1,7 +1,7 @@
 /** Between what a person types in a field and the value that the file holds. What is typed is kept as it is typed. */
 import { type What } from '../../../core/brief/format/index.ts';
 import { type Json } from '../../../core/brief/json/types.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 
 const FIGURES: readonly What['kind'][] = ['length', 'angle', 'weight', 'number', 'whole', 'soil'];
 

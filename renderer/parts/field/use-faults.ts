@@ -1,6 +1,6 @@
 import { useSyncExternalStore } from 'react';
 import { useDeskWindow } from '../../app/desk-window.ts';
-import { type ShownFault } from '../../work/protocol.ts';
+import { type ShownFault } from '../../worker/protocol.ts';
 
 const NONE: readonly ShownFault[] = [];
 

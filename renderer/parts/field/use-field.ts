@@ -4,7 +4,7 @@ import { type Json } from '../../../core/brief/json/types.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { pathSteps, type Step } from '../../project/json-path.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 import { fieldId } from './field-id.ts';
 import { useFault } from './use-faults.ts';
 import { useProject, useValue } from './use-project.ts';

@@ -1,7 +1,7 @@
 import { useState, type ReactElement } from 'react';
 import { unitsOf, type What } from '../../../core/brief/format/index.ts';
 import { type Json } from '../../../core/brief/json/types.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 import { isFigure, textOf, valueOf } from '../field/typed.ts';
 import { useProject } from '../field/use-project.ts';
 

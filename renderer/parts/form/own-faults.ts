@@ -1,4 +1,4 @@
-import { type ShownFault } from '../../work/protocol.ts';
+import { type ShownFault } from '../../worker/protocol.ts';
 import { pathSteps, type Step } from '../../project/json-path.ts';
 import { stepsOrNull } from './part-words.ts';
 

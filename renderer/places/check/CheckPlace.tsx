@@ -3,7 +3,7 @@ import { namedRuns } from '../../../core/checks/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
-import { useKept } from '../../work/kept.ts';
+import { useKept } from '../../worker/kept.ts';
 import { Cautions } from './Cautions.tsx';
 import './check.css';
 import { Defaults } from './Defaults.tsx';

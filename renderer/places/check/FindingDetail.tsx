@@ -2,7 +2,7 @@ import { type ReactElement } from 'react';
 import { dangerOf, fieldOfRule, type Finding, printFigures } from '../../../core/checks/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 import { ruleWords, trustWords } from './rule-words.ts';
 
 export interface FindingDetailProps {

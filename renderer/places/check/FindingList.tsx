@@ -1,7 +1,7 @@
 import { type ReactElement } from 'react';
 import { inOrder } from '../../../core/checks/index.ts';
 import { say } from '../../../core/text/index.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 import { FindingRow } from './FindingRow.tsx';
 import { type Numbered } from './numbered.ts';
 

@@ -1,7 +1,7 @@
 import { type ReactElement, useEffect, useRef } from 'react';
 import { dangerOf, type Finding, printFigures } from '../../../core/checks/index.ts';
 import { say } from '../../../core/text/index.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 import { ruleWords, trustWords } from './rule-words.ts';
 
 export interface FindingRowProps {

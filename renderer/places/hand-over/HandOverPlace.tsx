@@ -3,7 +3,7 @@ import { BUILT_KINDS, type PackageKind } from '../../../core/package/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 import { FindingsState } from './FindingsState.tsx';
 import './hand-over.css';
 import { PackageContents } from './PackageContents.tsx';

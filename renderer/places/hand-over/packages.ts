@@ -8,7 +8,7 @@ import { valueAt } from '../../project/json-path.ts';
 import { textOf } from '../../project/project-text.ts';
 import { type Session, type SessionStore } from '../../project/session.ts';
 import { createStore, type Store } from '../../project/store.ts';
-import { type PackageAsk, type PackageTold, type ShownFault, type Units } from '../../work/protocol.ts';
+import { type PackageAsk, type PackageTold, type ShownFault, type Units } from '../../worker/protocol.ts';
 
 export type PackageState =
   | { readonly kind: 'none' }

@@ -2,7 +2,7 @@
 import { type Handle } from '../../../core/board/types.ts';
 import { inches, MM_PER_INCH, radians, toDegrees } from '../../../core/base/quantity.ts';
 import { parseFigure, parseLength, printAngle, printLength, roundLength } from '../../../core/units/index.ts';
-import { type Units } from '../../work/protocol.ts';
+import { type Units } from '../../worker/protocol.ts';
 
 type Figure = Handle['figure'];
 

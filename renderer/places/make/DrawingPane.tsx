@@ -3,7 +3,7 @@ import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { SheetView } from '../../parts/SheetView.tsx';
 import { markSpots, strokesOfMark } from '../../parts/spots.ts';
-import { useAsked } from '../../work/asked.ts';
+import { useAsked } from '../../worker/asked.ts';
 
 export interface DrawingPaneProps {
   readonly index: number;

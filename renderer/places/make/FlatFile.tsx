@@ -1,6 +1,6 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
-import { type SheetTitle, type Table } from '../../work/protocol.ts';
+import { type SheetTitle, type Table } from '../../worker/protocol.ts';
 import { type Taken } from './taken.ts';
 
 export interface FlatFileProps {

@@ -2,7 +2,7 @@ import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
-import { type SheetTitle, type Table } from '../../work/protocol.ts';
+import { type SheetTitle, type Table } from '../../worker/protocol.ts';
 import { type Taken } from './taken.ts';
 import { aboutPiece, rowsOfMark } from './about-piece.ts';
 

@@ -2,8 +2,8 @@ import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { ScheduleTable } from '../../parts/ScheduleTable.tsx';
-import { type Asked } from '../../work/asked.ts';
-import { type Table } from '../../work/protocol.ts';
+import { type Asked } from '../../worker/asked.ts';
+import { type Table } from '../../worker/protocol.ts';
 
 export interface SchedulePaneProps {
   readonly tables: Asked<readonly Table[]>;

@@ -1,7 +1,7 @@
 import { MM_PER_INCH, inches, pounds } from '../../../core/base/quantity.ts';
 import { say } from '../../../core/text/index.ts';
 import { printLength, printWeight } from '../../../core/units/index.ts';
-import { type Table, type Units } from '../../work/protocol.ts';
+import { type Table, type Units } from '../../worker/protocol.ts';
 
 export interface Fact {
   readonly name: string;

@@ -2,7 +2,7 @@ import { type KeyboardEvent, type ReactElement, useEffect, useRef } from 'react'
 import { inches } from '../../../core/base/quantity.ts';
 import { say } from '../../../core/text/index.ts';
 import { printLength } from '../../../core/units/index.ts';
-import { type Stakes } from '../../work/protocol.ts';
+import { type Stakes } from '../../worker/protocol.ts';
 import { holeWords } from './stake-table.ts';
 
 export interface CallOutProps {

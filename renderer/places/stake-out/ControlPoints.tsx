@@ -4,7 +4,7 @@ import { type StakeRow } from '../../../core/schedules/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { printLength } from '../../../core/units/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
-import { type Stakes } from '../../work/protocol.ts';
+import { type Stakes } from '../../worker/protocol.ts';
 
 export interface ControlPointsProps {
   readonly stakes: Stakes;

@@ -1,9 +1,9 @@
 import { type ReactElement, useMemo } from 'react';
 import { say } from '../../../core/text/index.ts';
 import { SheetView } from '../../parts/SheetView.tsx';
-import { useAsked } from '../../work/asked.ts';
-import { useKept } from '../../work/kept.ts';
-import { type Stakes } from '../../work/protocol.ts';
+import { useAsked } from '../../worker/asked.ts';
+import { useKept } from '../../worker/kept.ts';
+import { type Stakes } from '../../worker/protocol.ts';
 import { ringOf, stakeSpots } from './stake-spots.ts';
 
 export interface StakeDrawingProps {

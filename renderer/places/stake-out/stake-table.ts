@@ -2,7 +2,7 @@ import { inches } from '../../../core/base/quantity.ts';
 import { type StakeRow } from '../../../core/schedules/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { printLength } from '../../../core/units/index.ts';
-import { type Stakes, type Table, type TableColumn } from '../../work/protocol.ts';
+import { type Stakes, type Table, type TableColumn } from '../../worker/protocol.ts';
 import { type FigureOf } from '../../parts/table-rows.ts';
 
 export interface StakeTable {

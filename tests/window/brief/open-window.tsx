@@ -7,7 +7,7 @@ import { createDeskWindow, DeskWindowProvider, type DeskWindow } from '../../../
 import { browserDesk } from '../../../renderer/desk/browser-desk.ts';
 import { present } from '../../../renderer/project/history.ts';
 import { valueAt } from '../../../renderer/project/json-path.ts';
-import { type WorkClient } from '../../../renderer/work/client.ts';
+import { type WorkClient } from '../../../renderer/worker/client.ts';
 
 declare global {
   // Told to React, that changes are awaited here.

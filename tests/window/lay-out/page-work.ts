@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readFont } from '../../../core/drafting/font.ts';
-import { createAnswers } from '../../../renderer/work/answer.ts';
-import { type WorkClient } from '../../../renderer/work/client.ts';
+import { createAnswers } from '../../../renderer/worker/answer.ts';
+import { type WorkClient } from '../../../renderer/worker/client.ts';
 
 /** The worker's answers in a page of jsdom, where the command's tools do not find their font: neither PDF nor digest is asked for here. */
 export function pageWork(): WorkClient {

@@ -3,7 +3,7 @@ import { act } from 'react';
 import { createRoot } from 'react-dom/client';
 import { describe, expect, it } from 'vitest';
 import { ScheduleTable } from '../../../renderer/parts/ScheduleTable.tsx';
-import { type Table } from '../../../renderer/work/protocol.ts';
+import { type Table } from '../../../renderer/worker/protocol.ts';
 
 const many: Table = {
   id: 'many', title: 'Many pieces', markColumn: 0,

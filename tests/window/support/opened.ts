@@ -1,8 +1,8 @@
 import { packageTools } from '../../../electron/command/tools.ts';
 import { createProjects, type Projects } from '../../../renderer/project/projects.ts';
 import { createSession, type Session, type SessionStore } from '../../../renderer/project/session.ts';
-import { createAnswers } from '../../../renderer/work/answer.ts';
-import { type WorkClient } from '../../../renderer/work/client.ts';
+import { createAnswers } from '../../../renderer/worker/answer.ts';
+import { type WorkClient } from '../../../renderer/worker/client.ts';
 import { type FakeDesk } from './fake-desk.ts';
 
 export interface Opened {

@@ -3,7 +3,7 @@ import { act, type ComponentType } from 'react';
 import { createRoot } from 'react-dom/client';
 import { type JsonObject } from '../../../core/brief/json/types.ts';
 import { createDeskWindow, type DeskWindow, DeskWindowProvider } from '../../../renderer/app/desk-window.ts';
-import { type WorkClient } from '../../../renderer/work/client.ts';
+import { type WorkClient } from '../../../renderer/worker/client.ts';
 import { fakeDesk } from './fake-desk.ts';
 import { directWork } from './opened.ts';
 

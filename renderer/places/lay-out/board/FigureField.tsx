@@ -3,7 +3,7 @@ import { type Handle } from '../../../../core/board/types.ts';
 import { say } from '../../../../core/text/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
 import { useStore } from '../../../project/store.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 import { printFigure, typedFigure, writtenFigure } from '../figures.ts';
 import { type BoardState } from './board-state.ts';
 import { toScreen } from './view.ts';

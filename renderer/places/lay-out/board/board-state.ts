@@ -2,7 +2,7 @@
 import { type PlanPoint } from '../../../../core/base/points.ts';
 import { type DeskWindow } from '../../../app/desk-window.ts';
 import { createStore, type Store } from '../../../project/store.ts';
-import { type PieceTitle } from '../../../work/protocol.ts';
+import { type PieceTitle } from '../../../worker/protocol.ts';
 import { type Size, type View } from './view.ts';
 
 export interface Shows {

@@ -1,6 +1,6 @@
 import { type PlanPoint } from '../../../../core/base/points.ts';
 import { type DeskWindow } from '../../../app/desk-window.ts';
-import { type PieceTitle } from '../../../work/protocol.ts';
+import { type PieceTitle } from '../../../worker/protocol.ts';
 import { type BoardState } from './board-state.ts';
 import { pieceAt } from './nearest.ts';
 import { PX } from './view.ts';

@@ -2,7 +2,7 @@ import { type Handle } from '../../../../core/board/types.ts';
 import { type Vec } from '../../../../core/base/points.ts';
 import { MM_PER_INCH } from '../../../../core/base/quantity.ts';
 import { say } from '../../../../core/text/index.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 import { printFigure } from '../figures.ts';
 import { type FigureTag } from './figure-tag.ts';
 import { handleDrag } from './handle-drag.ts';

@@ -1,7 +1,7 @@
 import { inches } from '../../../../core/base/quantity.ts';
 import { distance, type Vec } from '../../../../core/base/points.ts';
 import { printLength } from '../../../../core/units/index.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 
 /** A distance in the plan as the project's units print it, straight and along the plan's x and y. */
 export interface Measured {

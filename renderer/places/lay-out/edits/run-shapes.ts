@@ -3,7 +3,7 @@ import { isJsonObject, type Json } from '../../../../core/brief/json/types.ts';
 import { RANGES } from '../../../../core/brief/index.ts';
 import { inches, MM_PER_INCH, radians, toDegrees } from '../../../../core/base/quantity.ts';
 import { type StationRun } from '../../../../core/schedules/index.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 import { writtenLength } from '../figures.ts';
 
 /** To begin with: one that a sheet of plywood's length and more makes up, and a bend that cattle follow. A person changes both. */

@@ -2,7 +2,7 @@
 import { type Json, type JsonObject } from '../../../../core/brief/json/types.ts';
 import { type StationRun } from '../../../../core/schedules/index.ts';
 import { valueAt, withValue } from '../../../project/json-path.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 import { writtenLength } from '../figures.ts';
 
 export type Subject = 'man-gate' | 'backstop' | 'catwalk';

@@ -1,7 +1,7 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../../core/text/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
-import { type PieceTitle } from '../../../work/protocol.ts';
+import { type PieceTitle } from '../../../worker/protocol.ts';
 import { type BoardState } from '../board/board-state.ts';
 
 /** The piece mark that is chosen: how many, what they are, and the ways to see it. */

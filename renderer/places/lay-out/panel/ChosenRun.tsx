@@ -1,7 +1,7 @@
 import { type ReactElement } from 'react';
 import { type JsonObject } from '../../../../core/brief/json/types.ts';
 import { say } from '../../../../core/text/index.ts';
-import { type Laid, type PieceTitle } from '../../../work/protocol.ts';
+import { type Laid, type PieceTitle } from '../../../worker/protocol.ts';
 import { runPaths } from '../edits/run-paths.ts';
 import { runPlace } from '../edits/run-place.ts';
 import { FieldList } from './FieldList.tsx';

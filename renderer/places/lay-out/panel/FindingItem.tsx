@@ -3,7 +3,7 @@ import { printFigures } from '../../../../core/checks/index.ts';
 import { say } from '../../../../core/text/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
 import { useStore } from '../../../project/store.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 import { findingTitle, type ShownFinding } from '../shown-findings.ts';
 
 /** One finding in the list: chosen, it is shown on the board, with its figures and the way to Check. */

@@ -1,7 +1,7 @@
 import { type ReactElement } from 'react';
 import { namedRuns } from '../../../../core/checks/index.ts';
 import { say } from '../../../../core/text/index.ts';
-import { type Laid } from '../../../work/protocol.ts';
+import { type Laid } from '../../../worker/protocol.ts';
 import { shownFindings } from '../shown-findings.ts';
 import { FindingItem } from './FindingItem.tsx';
 

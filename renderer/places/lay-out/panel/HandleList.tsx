@@ -1,7 +1,7 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../../core/text/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
-import { type Laid } from '../../../work/protocol.ts';
+import { type Laid } from '../../../worker/protocol.ts';
 import { type BoardState } from '../board/board-state.ts';
 import { printFigure } from '../figures.ts';
 

@@ -2,7 +2,7 @@ import { type ReactElement } from 'react';
 import { say } from '../../../../core/text/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
 import { useStore } from '../../../project/store.ts';
-import { type PieceTitle } from '../../../work/protocol.ts';
+import { type PieceTitle } from '../../../worker/protocol.ts';
 
 /** Marks of the pieces of a run, each with how many there are of it there. */
 export function PieceMarks({ pieces, run }: { readonly pieces: readonly PieceTitle[]; readonly run: string }): ReactElement | null {

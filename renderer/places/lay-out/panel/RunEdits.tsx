@@ -6,7 +6,7 @@ import { say } from '../../../../core/text/index.ts';
 import { parseLength } from '../../../../core/units/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
 import { valueAt } from '../../../project/json-path.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 import { addRun, moveRun, removeRun, replaceRun, runsOf } from '../edits/run-list.ts';
 import { runName, type RunPlace } from '../edits/run-place.ts';
 import { asArc, asStraight, firstStraight } from '../edits/run-shapes.ts';

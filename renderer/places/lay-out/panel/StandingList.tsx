@@ -4,7 +4,7 @@ import { type StationRun } from '../../../../core/schedules/index.ts';
 import { say } from '../../../../core/text/index.ts';
 import { useDeskWindow } from '../../../app/desk-window.ts';
 import { withValue } from '../../../project/json-path.ts';
-import { type Units } from '../../../work/protocol.ts';
+import { type Units } from '../../../worker/protocol.ts';
 import { type Standing, standsOn } from '../edits/stands-on.ts';
 import { addSubject, type Subject, subjectsFor } from '../edits/subjects.ts';
 import { FieldList } from './FieldList.tsx';
