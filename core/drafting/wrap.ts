@@ -15,7 +15,8 @@ export function wrapText(kit: Kit, text: string, width: number): string[] {
     if (line !== '') lines.push(line);
     line = '';
   };
-  for (const word of text.split(' ').filter((part) => part !== '')) {
+  const words = text.split(' ').filter((part) => part !== '');
+  for (const word of words) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (measureText(kit, longer) <= width) {
       line = longer;
@@ -28,15 +29,18 @@ export function wrapText(kit: Kit, text: string, width: number): string[] {
     }
   }
   flush();
-  return lines.length === 0 ? [''] : companied(kit, lines, width);
+  return lines.length === 0 ? [''] : companied(kit, lines, words, width);
 }
 
 /** A last line of one short word, such as a revision's letter, gets the word before it for company where both have room. */
-function companied(kit: Kit, lines: readonly string[], width: number): string[] {
+function companied(kit: Kit, lines: readonly string[], words: readonly string[], width: number): string[] {
   const last = lines.at(-1) ?? '';
   const before = lines.at(-2) ?? '';
   const space = before.lastIndexOf(' ');
-  const both = `${before.slice(space + 1)} ${last}`;
-  if (space < 0 || last.includes(' ') || last.length > LONE || measureText(kit, both) > width) return [...lines];
+  const company = before.slice(space + 1);
+  const both = `${company} ${last}`;
+  // Of a word that had to be broken the parts stay as they are.
+  const whole = words.at(-1) === last && words.at(-2) === company;
+  if (space < 0 || !whole || last.length > LONE || measureText(kit, both) > width) return [...lines];
   return [...lines.slice(0, -2), before.slice(0, space), both];
 }

@@ -76,7 +76,8 @@ describe.skipIf(!outside('chromium'))('the live plan', () => {
     await stretch(page, 'chute-3').click();
     await page.getByRole('button', { name: 'Add a run after' }).click();
     await expect.poll(names).toEqual(before.flatMap((name) => (name === 'chute-3' ? ['chute-3', 'chute-4'] : [name])));
-    await stretch(page, 'chute-4').click();
+    // What was added is what is chosen now.
+    await expect.poll(() => stretch(page, 'chute-4').getAttribute('aria-pressed')).toBe('true');
     await page.getByRole('button', { name: 'Take it out' }).click();
     await expect.poll(names).toEqual(before);
   }));
