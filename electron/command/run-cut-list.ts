@@ -3,8 +3,7 @@ import { cutColumns, cutRows, type CutRow, planCuts, type CutPlan, toSteps } fro
 import { type LinearSolver } from '../../core/shop/linear-solver.ts';
 import { say } from '../../core/text/index.ts';
 import { writeCsv } from '../../core/writers/index.ts';
-import { plain, printRefusal, Refused, withReason } from '../disk/index.ts';
-import { writeFileWhole } from '../disk/write-file.ts';
+import { plain, printRefusal, Refused, replaceFile, withReason } from '../disk/index.ts';
 import { createSolver } from '../solver/highs.ts';
 import { type CutListOptions, readCutListOptions } from './cut-list-options.ts';
 import { EXIT, type Io } from './io.ts';
@@ -64,7 +63,11 @@ async function cutFrom(options: CutListOptions, io: Io): Promise<number> {
     io.out(plain(say('cut-list.section', { section, bars: plan.bars.length, least: plan.atLeast })));
   }
   io.signal.throwIfAborted();
-  await writeFileWhole(io.disk, resolve(io.cwd, options.out), options.out, 'cut-list.unwritten', new TextEncoder().encode(writeCsv(cutColumns('in'), rows)));
+  await withReason(options.out, 'cut-list.unwritten', async () => {
+    const given = resolve(io.cwd, options.out);
+    const target = (await io.disk.kindOf(given)) === null ? given : await io.disk.realPath(given);
+    await replaceFile(io.disk, target, new TextEncoder().encode(writeCsv(cutColumns('in'), rows)), () => true);
+  });
   io.out(say('cut-list.written', { rows: rows.length, file: plain(options.out) }));
   return EXIT.written;
 }

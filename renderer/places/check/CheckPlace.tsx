@@ -24,7 +24,6 @@ export function CheckPlace(): ReactElement {
   if (laid === null) {
     return (
       <section className="check" aria-label={say('place-check.title')}>
-        <h1 className="unseen">{say('place-check.title')}</h1>
         <div className="check-main">
           <p>{say('place-check.nothing')}</p>
           {fault === undefined ? null : <button type="button" onClick={() => { go('brief', { field: fault.path }); }}>{say('place-check.to-fault')}</button>}
@@ -39,7 +38,6 @@ export function CheckPlace(): ReactElement {
   const detail = chosen === null ? undefined : laid.findings[chosen];
   return (
     <section className="check" aria-label={say('place-check.title')}>
-      <h1 className="unseen">{say('place-check.title')}</h1>
       <div className="check-main">
         {fault === undefined ? null : (
           <p className="check-notice" role="status">

@@ -23,7 +23,6 @@ export function MakePlace(): ReactElement {
   const taken = standing(wanted, sheets.answer?.length ?? null);
   return (
     <section className="make" aria-label={say('place-make.title')}>
-      <h1 className="unseen">{say('place-make.title')}</h1>
       <FlatFile sheets={sheets.answer ?? []} tables={tables.answer ?? []} taken={taken} mark={mark} onTake={take} />
       <div className="make-main">
         <Freshness asked={taken.kind === 'drawing' ? sheets : tables} />

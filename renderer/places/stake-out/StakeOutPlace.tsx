@@ -27,7 +27,6 @@ export function StakeOutPlace(): ReactElement {
   if (stakes === null || listed === null) {
     return (
       <section className="stake-out" aria-label={say('place-stake-out.title')}>
-        <h1 className="unseen">{say('place-stake-out.title')}</h1>
         <Freshness asked={asked} />
         <p className="stake-empty">{say(laid === null ? 'place-stake-out.nothing' : 'place-stake-out.working')}</p>
       </section>
@@ -35,7 +34,6 @@ export function StakeOutPlace(): ReactElement {
   }
   return (
     <section className="stake-out" aria-label={say('place-stake-out.title')}>
-      <h1 className="unseen">{say('place-stake-out.title')}</h1>
       <Freshness asked={asked} />
       {calling ? (
         <CallOut stakes={stakes} point={point} set={set} onPoint={choose} onSet={setSet} onLeave={() => { call(false); }} />
