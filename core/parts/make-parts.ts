@@ -50,6 +50,7 @@ function markPieces(brief: Brief, drafts: readonly DraftPiece[]): Omit<Parts, 'h
       length: figures.length,
       lengthShort: figures.lengthShort,
       flatHeight: figures.flatHeight,
+      ...(draft.flat === undefined ? {} : { flat: draft.flat }),
       bend: figures.bend,
       weight: figures.weight,
       run: draft.run,

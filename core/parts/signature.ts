@@ -1,3 +1,4 @@
+import { type Contour } from '../base/flat-shape.ts';
 import { toDegrees } from '../base/quantity.ts';
 import { CUT_STEP } from '../base/tolerance.ts';
 import { type Figures } from './alike.ts';
@@ -19,14 +20,21 @@ const bucket = (value: number): string => (Math.floor(value / CUT_STEP + SHIFT) 
  * cut square, coped level, or mitred by an upright plane, so that a mirrored piece is the same piece upside down. What slopes with a
  * ramp is its own image in the upright plane along the fence, and a coped rail there has its two ends turned to each other.
  */
-export function signatureOf(piece: Pick<DraftPiece, 'kind' | 'section' | 'ends'>, figures: Figures): string {
+export function signatureOf(piece: Pick<DraftPiece, 'kind' | 'section' | 'ends' | 'flat'>, figures: Figures): string {
   let text = `${piece.kind}; ${piece.section}; ${bucket(figures.length)}`;
   if (figures.lengthShort !== null) text += `; short ${bucket(figures.lengthShort)}`;
   if (figures.flatHeight !== null) text += `; high ${bucket(figures.flatHeight)}`;
   if (figures.bend !== null) text += `; radius ${bucket(figures.bend.radius)}`;
+  if (piece.flat !== undefined) text += [piece.flat.outer, ...piece.flat.holes].map((contour) => `; ${contourText(contour)}`).join('');
   const [first, second] = [cutText(piece.ends[0]), cutText(piece.ends[1])];
   if (first === 'square' && second === 'square') return text;
   return first < second ? `${text}; ${first}; ${second}` : `${text}; ${second}; ${first}`;
+}
+
+/** Corner by corner: two flat parts with one text are cut from one drawing. */
+function contourText(contour: Contour): string {
+  if (contour.kind === 'circle') return `hole ${bucket(contour.center.x)} ${bucket(contour.center.y)} ${bucket(contour.radius)}`;
+  return `outline ${contour.corners.map(({ x, y, bulge }) => `${bucket(x)} ${bucket(y)} ${bucket(bulge)}`).join(', ')}`;
 }
 
 function cutText(cut: EndCut): string {

@@ -1,4 +1,5 @@
 /** Pieces of steel. One entry is one physical piece where it stands; alike pieces bear one mark. */
+import { type FlatShape } from '../base/flat-shape.ts';
 import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
 import { type Side } from '../brief/types.ts';
@@ -91,6 +92,8 @@ export interface Piece {
   readonly lengthShort: Inches | null;
   /** Skins and plates: flat height; rails and posts: null. */
   readonly flatHeight: Inches | null;
+  /** A flat part that is no plain rectangle of length by flatHeight: its outline inside that rectangle, holes included. */
+  readonly flat?: FlatShape;
   readonly bend: Bend | null;
   readonly weight: Pounds;
   readonly run: string;
