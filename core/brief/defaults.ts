@@ -7,7 +7,7 @@ export const DEFAULTS = {
   alleyLength: 240,
   crowdPen: { sweep: 180, hand: 'left', funnelAngle: 30, gateClearance: 1, pivotPost: 'pipe 4 sch 40' },
   fence: { height: 60, solidFrom: 0, construction: 'lapped', rails: 5, bottomRail: 12, postSpacing: 96, sheet: '12 ga' },
-  footings: { diameter: 12, depth: 36, loadHeight: 36 },
+  footings: { diameter: 12, depth: 36, loadHeight: 36, heldAtSurface: false },
   floors: { fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' },
   shop: {
     sheets: [[48, 120], [60, 120]], kerf: 0.125, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint',

@@ -154,8 +154,8 @@ export interface Brief {
   /** In the order of the walk. */
   readonly ramps: readonly RampBrief[];
   readonly footings: { readonly diameter: Inches; readonly depth: Inches };
-  /** What a person says pushes on one post, and how high; null: no load was given. */
-  readonly postLoad: { readonly load: Pounds; readonly height: Inches } | null;
+  /** What a person says pushes on one post, how high, and whether a slab or pavement holds the post at the surface; null: no load was given. */
+  readonly postLoad: { readonly load: Pounds; readonly height: Inches; readonly heldAtSurface: boolean } | null;
   readonly floorFall: number;
   readonly shop: ShopBrief;
   readonly control: { readonly b: PlanPoint; readonly c: PlanPoint | null; readonly note: string };

@@ -2,7 +2,7 @@ import { type Brief } from '../brief/index.ts';
 import { type Layout } from '../layout/index.ts';
 import { type Parts } from '../parts/index.ts';
 import {
-  bendRows, type BendRow, concreteRows, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, stakeoutRows, type StakeRow, stations, type Stations,
+  bendRows, type BendRow, concreteRows, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, postHoleRows, stakeoutRows, type StakeRow, stations, type Stations,
 } from '../schedules/index.ts';
 
 /** Every schedule of a project, as rows with full figures. */
@@ -18,7 +18,7 @@ export interface Schedules {
 export const scheduleRows = (brief: Brief, layout: Layout, parts: Parts): Schedules => ({
   pieces: pieceRows(parts),
   bends: bendRows(brief, parts),
-  materials: [...materialRows(brief, parts), ...hardwareRows(brief, parts), ...concreteRows(brief, layout)],
+  materials: [...materialRows(brief, parts), ...hardwareRows(brief, parts), ...concreteRows(brief, layout), ...postHoleRows(brief, layout)],
   openings: openingRows(brief, layout),
   stakeout: stakeoutRows(brief, layout),
   stations: stations(brief, layout),

@@ -2,6 +2,7 @@
 export { pieceColumns, pieceRows, type PieceRow } from './pieces.ts';
 export { bendColumns, bendRows, type BendRow } from './bends.ts';
 export { concreteRows } from './concrete.ts';
+export { holeConcrete, postHoleRows } from './post-hole-concrete.ts';
 export { hardwareRows, hardwareSize, type HardwareRow } from './hardware.ts';
 export { materialColumns, materialRows, type MaterialLine, type MaterialRow } from './materials.ts';
 export { openingColumns, openingRows, type OpeningRow } from './openings.ts';

@@ -6,12 +6,12 @@ import { type HardwareRow } from './hardware.ts';
 
 /** All pieces of one kind from one section or sheet. */
 export interface MaterialRow {
-  readonly item: PieceKind | 'concrete';
-  /** Of concrete: the run that it is cast for. */
+  readonly item: PieceKind | 'concrete' | 'premix';
+  /** Of concrete: what it is cast for. */
   readonly section: string;
   /** Net of the pieces as trimmed: length of bars, area of sheet; volume of concrete. */
   readonly quantity: number;
-  readonly unit: 'ft' | 'm' | 'ft2' | 'm2' | 'yd3' | 'm3';
+  readonly unit: 'ft' | 'm' | 'ft2' | 'm2' | 'yd3' | 'm3' | 'bag';
   readonly weight: Pounds;
   /** No price is known to this version. */
   readonly price: null;

@@ -21,8 +21,10 @@ import { placeMake } from './en/place-make.ts';
 import { placeProjects } from './en/place-projects.ts';
 import { placeStakeOut } from './en/place-stake-out.ts';
 import { ramps } from './en/ramps.ts';
+import { scheduleWords } from './en/schedules.ts';
 import { shell } from './en/shell.ts';
 import { shop } from './en/shop.ts';
+import { siteChecks } from './en/site-checks.ts';
 import { start } from './en/start.ts';
 import { terms } from './en/terms.ts';
 import { windowWords } from './en/window.ts';
@@ -50,8 +52,10 @@ const table = {
   ...placeProjects,
   ...placeStakeOut,
   ...ramps,
+  ...scheduleWords,
   ...shell,
   ...shop,
+  ...siteChecks,
   ...start,
   ...terms,
   ...windowWords,

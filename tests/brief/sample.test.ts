@@ -51,9 +51,12 @@ describe('the example of the project contract', () => {
     expect(brief.later).toEqual({ openings: 0, catwalks: 1, squeezePad: 1, roof: 1, sortPens: 1, holdingPens: 1 });
   });
 
-  test('leaves one figure to a default: the stock of the pivot post and of what gates are built of', () => {
+  test('leaves to defaults the stock of the pivot post and of what gates are built of, and what has come to the format since', () => {
     const pipes = ['4', '1 1/2', '1', '1 1/4', '1/2'].map((size) => `pipe ${size} sch 40`);
-    expect(defaults).toEqual(pipes.map((pipe) => ({ path: `shop.stock["${pipe}"]`, value: `21'-0"` })));
+    expect(defaults).toEqual([
+      { path: 'footings.heldAtSurface', value: 'no' },
+      ...pipes.map((pipe) => ({ path: `shop.stock["${pipe}"]`, value: `21'-0"` })),
+    ]);
   });
 });
 
@@ -89,7 +92,7 @@ describe('a project that says the least', () => {
       'fences.crowdPen.rails': '5', 'fences.crowdPen.bottomRail': `1'-0"`, 'fences.crowdPen.postSpacing': `8'-0"`, 'fences.crowdPen.sheet': '12 ga',
       openings: 'none', catwalks: 'none', ramps: 'none', squeezePad: 'none', sortPens: 'none', holdingPens: 'none',
       'floors.fall': '0.02', 'floors.thickness': '6"', 'floors.pattern': 'stamped 8 in diamond',
-      'footings.diameter': `1'-0"`, 'footings.depth': `3'-0"`, 'footings.load': 'none', 'footings.loadHeight': `3'-0"`,
+      'footings.diameter': `1'-0"`, 'footings.depth': `3'-0"`, 'footings.load': 'none', 'footings.loadHeight': `3'-0"`, 'footings.heldAtSurface': 'no',
       'shop.stock["pipe 1 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 4 sch 40"]': `21'-0"`,
       'shop.sheets': '48" x 120", 60" x 120"', 'shop.kerf': '1/8"', 'shop.weldGap': '1/8"', 'shop.grip': '8"', 'shop.springback': '0', 'shop.gaugeChord': `3'-0"`,
       'shop.plateKerf': '0.06"', 'shop.coating': 'paint', 'shop.roll': 'none', 'shop.prices': 'none', 'control.b': `20'-0", 0"`, 'control.note': 'empty', marks: 'none',

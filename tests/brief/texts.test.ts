@@ -64,7 +64,7 @@ test('marks that were issued are kept as they are', () => {
 });
 
 test('a load that a person gives comes through in pounds, at its height', () => {
-  expect(briefOf(['footings', { load: '100 kg', loadHeight: '1 m' }]).postLoad).toEqual({ load: 100 / 0.45359237, height: 10000 / 254 });
+  expect(briefOf(['footings', { load: '100 kg', loadHeight: '1 m' }]).postLoad).toEqual({ load: 100 / 0.45359237, height: 10000 / 254, heldAtSurface: false });
 });
 
 test('no name or value of a file reaches the words of a fault with a control character or half a character', () => {

@@ -79,6 +79,9 @@ function fenceGroups(draw: Draw, units: 'in' | 'mm', base: RandomFence, others: 
   return { crowdPen: fenceGroup(draw, units, base), ...Object.fromEntries([...kept, ...open]) };
 }
 
+/** A load on a post, as often as not. */
+const randomLoad = (draw: Draw): ProjectJson => (draw.chance(0.5) ? {} : { load: draw.figure(1, 100_000), loadHeight: draw.figure(1, 96), heldAtSurface: draw.chance(0.5) });
+
 function writeRun(draw: Draw, units: 'in' | 'mm', run: RandomRun): ProjectJson {
   return run.kind === 'straight'
     ? { ...run, length: writeLength(draw, units, run.length) }
@@ -110,7 +113,7 @@ function drawProject(draw: Draw): ProjectJson {
     },
     chute: { width: length(corner.width), runs: chute.map((run) => writeRun(draw, units, run)) },
     fences: fenceGroups(draw, units, base, others),
-    footings: { diameter: length(draw.figure(4, 48)), depth: length(footing) },
+    footings: { diameter: length(draw.figure(4, 48)), depth: length(footing), ...randomLoad(draw) },
     shop: randomShop(draw, [base, ...others], pivotPost, footing),
     control: { b: [length(draw.pick([-1, 1]) * draw.figure(120, 480)), length(draw.figure(-240, 240))], ...(draw.chance(0.2) ? { c: [60, length(draw.figure(-480, -120))] } : {}) },
     ...(draw.chance(0.3) ? randomSubjects(draw) : {}),

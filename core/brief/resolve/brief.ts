@@ -73,15 +73,16 @@ function resolveControl(file: ProjectFile, filler: Filler): Brief['control'] {
 
 function resolveFootings(file: ProjectFile, filler: Filler): Pick<Brief, 'footings' | 'postLoad'> {
   const footings = file.footings ?? {};
-  const { diameter, depth, loadHeight } = DEFAULTS.footings;
+  const { diameter, depth, loadHeight, heldAtSurface } = DEFAULTS.footings;
   if (footings.load === undefined) filler.note('footings.load', say('term.none'));
   const height = filler.length('footings.loadHeight', footings.loadHeight, loadHeight);
+  const held = filler.flag('footings.heldAtSurface', footings.heldAtSurface, heldAtSurface);
   return {
     footings: {
       diameter: filler.length('footings.diameter', footings.diameter, diameter),
       depth: filler.length('footings.depth', footings.depth, depth),
     },
-    postLoad: footings.load === undefined || footings.load === null ? null : { load: footings.load, height },
+    postLoad: footings.load === undefined || footings.load === null ? null : { load: footings.load, height, heldAtSurface: held },
   };
 }
 

@@ -45,6 +45,7 @@ export const footings = fields({
   depth: length(RANGES.footingDepth).optional(),
   load: weight(RANGES.footingLoad).nullable().optional(),
   loadHeight: length(RANGES.loadHeight).optional(),
+  heldAtSurface: flag().optional(),
 });
 
 const point = list(length(RANGES.plan), RANGES.pair);

@@ -89,6 +89,7 @@ const ORIGINS: Readonly<Record<string, FieldOrigin>> = {
   footings: by('post-depth', 'footing-load'),
   'footings.load': by('footing-load'),
   'footings.loadHeight': by('footing-load'),
+  'footings.heldAtSurface': by('footing-load'),
   openings: by('man-gate', 'lone-animal', 'quiet', 'swing-foul', 'foul-opening'),
   'openings[].at': by('first-backstop', 'backstop-count', 'foul-opening'),
   'openings[].width': by('man-pass'),

@@ -21,3 +21,7 @@ export function printedArea(brief: Brief, squareInches: number): string {
 
 /** An angle in degrees. */
 export const printedAngle = (angle: Radians): string => printAngle(angle);
+
+/** What soil bears sideways, given in psf a foot of depth; in a metric project kPa a meter (1 lb = 4.4482216 N). */
+export const printedBearing = (brief: Brief, bearing: number): string =>
+  (brief.units === 'in' ? `${String(bearing)} psf/ft` : `${(bearing * 4.4482216 / 0.3048 ** 3 / 1000).toFixed(1)} kPa/m`);

@@ -26,6 +26,7 @@ export const helpFences = {
   'help.footings.depth': 'Depth of a post hole. It must reach below what the ground needs for the load, and below frost where the local code says so.',
   'help.footings.load': 'What pushes on one post, which only you can say: no published load of cattle against a fence was found. None is an answer too, and the report says it.',
   'help.footings.loadHeight': 'Height above the ground at which the load pushes.',
+  'help.footings.heldAtSurface': 'Whether a floor slab or pavement, stiff and on all sides of it, holds every post at the surface. It then stands less deep against the same load.',
 
   'help.openings': 'Man gates for people to get out by, and backstops that keep an animal from backing up.',
   'help.openings[]': 'One man gate or backstop.',

@@ -104,6 +104,7 @@ export const fieldLabels = {
   'field.footings.depth': 'Hole depth',
   'field.footings.load': 'Load on one post',
   'field.footings.loadHeight': 'Height of the load',
+  'field.footings.heldAtSurface': 'Held at the surface',
 
   'field.openings': 'Man gates and backstops',
   'field.openings[]': 'Opening',
