@@ -9,26 +9,30 @@ import { bubblePlaces } from './callout.ts';
 import { frameStrokes } from './frame.ts';
 import { type Font } from './font.ts';
 import { type Kit, makeKit } from './kit.ts';
-import { type CalloutSpec, type DimensionSpec, type Drawing, type TitleBlock, type View } from './model.ts';
+import { type CalloutSpec, type DimensionSpec, type Drawing, type TitleBlock, type View, type WeldSpec } from './model.ts';
 import { runningDimensions } from './running.ts';
 import { type Stand, makeStand } from './stand.ts';
 import { columnWidths, noteStrokes, rowsIn, tableStrokes } from './table.ts';
 import { toPaper, viewFoot } from './view.ts';
 import { say } from '../text/index.ts';
 
+type Unplaced = CalloutSpec | DimensionSpec | WeldSpec;
+
 export interface Drafted {
   readonly sheet: Sheet;
   /** What found no room: the builder takes a larger paper, or splits the drawing. */
-  readonly unplaced: readonly (CalloutSpec | DimensionSpec)[];
+  readonly unplaced: readonly Unplaced[];
 }
 
 /** Drafts one drawing. Never throws for a crowded one: see `unplaced`. */
 export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted {
   const { kit, stand } = begin(font, block, drawing);
-  const unplaced: (CalloutSpec | DimensionSpec)[] = [];
+  const unplaced: Unplaced[] = [];
   for (const { view, spec } of dimensionsOf(drawing, true)) if (!stand.dimension(view, spec)) unplaced.push(spec);
+  for (const { view, spec } of weldsOf(drawing, true)) if (!stand.weld(view, spec)) unplaced.push(spec);
   const crowded = calloutsOf(drawing).filter(({ view, spec }) => !stand.callout(view, spec) && spec.optional !== true);
   unplaced.push(...bubbles(kit, drawing, crowded, stand));
+  for (const { view, spec } of weldsOf(drawing, false)) stand.weld(view, spec);
   for (const { view, spec } of dimensionsOf(drawing, false)) stand.dimension(view, spec);
   const { number, title, file, paper, scale } = drawing;
   const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, at: view.at, box: view.box }));
@@ -39,6 +43,7 @@ export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted 
 export function hasRoom(font: Font, block: TitleBlock, drawing: Drawing): boolean {
   const { kit, stand } = begin(font, block, drawing);
   for (const { view, spec } of dimensionsOf(drawing, true)) if (!stand.dimension(view, spec)) return false;
+  for (const { view, spec } of weldsOf(drawing, true)) if (!stand.weld(view, spec)) return false;
   const words = calloutsOf(drawing);
   const count = 1 + words.findLastIndex(({ spec }) => spec.optional !== true);
   const crowded: Word[] = [];
@@ -61,6 +66,9 @@ const calloutsOf = (drawing: Drawing): Word[] => drawing.views.flatMap((view) =>
 
 const dimensionsOf = (drawing: Drawing, required: boolean): { readonly view: View; readonly spec: DimensionSpec }[] =>
   drawing.views.flatMap((view) => view.dimensions.filter((spec) => spec.required === required).map((spec) => ({ view, spec })));
+
+const weldsOf = (drawing: Drawing, required: boolean): { readonly view: View; readonly spec: WeldSpec }[] =>
+  drawing.views.flatMap((view) => (view.welds ?? []).filter((spec) => (spec.optional !== true) === required).map((spec) => ({ view, spec })));
 
 /** What has one place alone: frame, tables, notes, titles, steel, running dimensions and marks in bands. */
 function begin(font: Font, block: TitleBlock, drawing: Drawing): { readonly kit: Kit; readonly stand: Stand } {

@@ -74,6 +74,36 @@ export interface CalloutSpec {
   readonly optional?: boolean;
 }
 
+/** What stands on one side of a weld symbol's reference line; lengths in inches of steel, null where nothing is said. */
+export interface WeldMark {
+  readonly kind: WeldKind;
+  readonly size: Inches | null;
+  /** Of each stitch, and from middle to middle of two; without both the weld runs the whole joint. */
+  readonly length: Inches | null;
+  readonly pitch: Inches | null;
+}
+export type WeldKind = 'fillet' | 'square' | 'flare-bevel' | 'flare-vee';
+
+/** A weld symbol after AWS A2.4: `arrow` stands below the reference line, `other` above it. */
+export interface WeldSymbol {
+  readonly arrow: WeldMark | null;
+  readonly other: WeldMark | null;
+  readonly allRound: boolean;
+  /** Laid in the field, not in the shop. */
+  readonly field: boolean;
+  /** Words in the tail. */
+  readonly tail: string | null;
+}
+
+/** A weld symbol whose arrow ends on a joint, and that finds its own place. */
+export interface WeldSpec extends WeldSymbol {
+  readonly target: ViewPoint;
+  /** Direction in which to look for room first. */
+  readonly toward: Vec;
+  /** May be left out where it has no room (said elsewhere on the drawing or in the set). */
+  readonly optional?: boolean;
+}
+
 export interface View {
   readonly id: string;
   readonly title: string;
@@ -89,6 +119,7 @@ export interface View {
   readonly runnings: readonly Running[];
   readonly bands: readonly Band[];
   readonly callouts: readonly CalloutSpec[];
+  readonly welds?: readonly WeldSpec[];
 }
 
 export interface Column {

@@ -86,7 +86,7 @@ export interface Dimension {
   readonly strokes: readonly Stroke[];
 }
 
-/** A mark or note on a leader. `targets` are where the leader's dots or arrowheads stand. */
+/** A mark, note or weld symbol on a leader. `targets` are where the leader's dots or arrowheads stand. */
 export interface Callout {
   readonly kind: 'callout';
   readonly view: string;
@@ -95,6 +95,8 @@ export interface Callout {
   readonly pieces: readonly string[];
   readonly targets: readonly SheetPoint[];
   readonly strokes: readonly Stroke[];
+  /** Of a weld symbol: the arrow alone, from the joint to the reference line's end. Its `text` is the first of those printed. */
+  readonly arrow?: readonly [SheetPoint, SheetPoint];
 }
 
 export type Primitive = Stroke | Dimension | Callout;

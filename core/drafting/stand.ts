@@ -3,12 +3,13 @@ import { type Rect } from './boxes.ts';
 import { calloutPlaces } from './callout.ts';
 import { dimensionPlaces } from './dimension.ts';
 import { type Kit } from './kit.ts';
-import { type CalloutSpec, type DimensionSpec, type Shape, type View } from './model.ts';
+import { type CalloutSpec, type DimensionSpec, type Shape, type View, type WeldSpec } from './model.ts';
 import { makeOccupancy } from './occupancy.ts';
 import { bestOf, settle } from './place.ts';
 import { type Callout, type Dimension, type Primitive, type Stroke } from './primitives.ts';
 import { segmentsOf } from './strokes.ts';
 import { shapeStroke, toPaper } from './view.ts';
+import { weldPlaces } from './weld-places.ts';
 
 export interface Stand {
   /** All that stands, in the order in which it was put there. */
@@ -21,6 +22,7 @@ export interface Stand {
   /** Draws a dimension where it has room; false where it has none. */
   dimension(view: View, spec: DimensionSpec): boolean;
   callout(view: View, spec: CalloutSpec): boolean;
+  weld(view: View, spec: WeldSpec): boolean;
   /** The first and cheapest of some candidates, put there; null where none has room. */
   best<T extends Dimension | Callout>(candidates: Iterable<T>, room: Rect): T | null;
 }
@@ -57,5 +59,6 @@ export function makeStand(kit: Kit): Stand {
     },
     dimension: (view, spec) => standBest(dimensionPlaces(kit, view, spec), view.box),
     callout: (view, spec) => standBest(calloutPlaces(kit, { ...spec, view: view.id, target: toPaper(view, spec.target) }), view.box),
+    weld: (view, spec) => standBest(weldPlaces(kit, view.id, spec, toPaper(view, spec.target)), view.box),
   };
 }

@@ -1,11 +1,13 @@
 /** The quick question and the whole drafting step give one answer, crowded or not, with room for numbered bubbles or without. */
 import { expect, test } from 'vitest';
 import { viewPoint } from '../../core/base/points.ts';
+import { inches } from '../../core/base/quantity.ts';
 import { draft, hasRoom } from '../../core/drafting/draft.ts';
 import { type CalloutSpec, type Drawing } from '../../core/drafting/model.ts';
 import { seeded } from '../support/random.ts';
 import { block, box, font, ring, sampleDrawing, steelRoom } from './sample.ts';
 
+const fillet = { arrow: { kind: 'fillet', size: inches(0.1875), length: null, pitch: null }, other: null, allRound: true, field: false, tail: null } as const;
 const base = { paper: 'ANSI B', units: 'in', scale: 1 / 24 } as const;
 
 function crowd(seed: number): Drawing {
@@ -23,6 +25,7 @@ function crowd(seed: number): Drawing {
       shapes: [...box(0, 0, width, height, 'rail/1'), ...callouts.map((spec) => ring(spec.target.x, spec.target.y, 1.2, spec.piece!))],
       dimensions: Array.from({ length: random.whole(0, 4) }, () => ({ measure: 'linear', along: 'x', required: random.chance(0.6), ...ends(), offsets: [0.4] })),
       callouts,
+      welds: Array.from({ length: random.whole(0, 3) }, () => ({ ...fillet, target: viewPoint(width * random.between(0.1, 0.9), height / 3), toward: { x: 1, y: 1 }, optional: random.chance(0.3) })),
     },
   });
   const { overflow, ...without } = drawing;

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { viewPoint } from '../../core/base/points.ts';
 import { inches, radians } from '../../core/base/quantity.ts';
 import { draft } from '../../core/drafting/draft.ts';
-import { type CalloutSpec, type DimensionSpec } from '../../core/drafting/model.ts';
+import { type CalloutSpec, type DimensionSpec, type WeldMark, type WeldSpec } from '../../core/drafting/model.ts';
 import { type Sample, block, box, breachesOf, font, ring, sampleDrawing, steelRoom } from './sample.ts';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
@@ -29,6 +29,14 @@ function specs(width: number, height: number): fc.Arbitrary<DimensionSpec> {
   );
 }
 
+const weldMark = fc.record({
+  kind: fc.constantFrom('fillet', 'square', 'flare-bevel', 'flare-vee'), size: fc.constantFrom(inches(0.125), inches(0.3125)),
+  length: fc.constantFrom(null, inches(1.5)), pitch: fc.constantFrom(inches(6), inches(12)),
+}).map((mark): WeldMark => (mark.length === null ? { ...mark, pitch: null } : mark));
+const weld = fc.record({
+  arrow: fc.option(weldMark), other: fc.option(weldMark), allRound: fc.boolean(), field: fc.boolean(), tail: fc.option(fc.constantFrom('3 sides', 'grind flush, cattle side')),
+}).filter(({ arrow, other, tail }) => arrow !== null || other !== null || tail !== null);
+
 const sampleOf = fc.record({ paper: fc.constantFrom('ANSI B', 'ANSI C', 'ISO A3'), units: fc.constantFrom('in', 'mm'), scale: fc.constantFrom(1 / 12, 1 / 24, 1 / 48) });
 
 const drawings = sampleOf.chain((base) => {
@@ -39,23 +47,27 @@ const drawings = sampleOf.chain((base) => {
     rings: fc.array(fc.tuple(share, share, fc.constantFrom('P1', 'R12', 'S3 (2)', 'grind flush, cattle side'), angle), { maxLength: 14 }),
     running: fc.array(share, { maxLength: 14 }),
     band: fc.array(share, { maxLength: 9 }),
+    welds: fc.array(fc.tuple(share, share, angle, weld, fc.boolean()), { maxLength: 5 }),
   });
 });
 
 test('random drawings have no breach', { timeout: 300_000 }, () => {
   let placed = 0;
   fc.assert(
-    fc.property(drawings, ({ base, dimensions, rings, running, band }) => {
+    fc.property(drawings, ({ base, dimensions, rings, running, band, welds: joints }) => {
       const { x: width, y: height } = steelRoom(base);
       const callouts = rings.map(([x, y, text, toward], i): CalloutSpec => ({
         text, target: viewPoint(x * width, y * height * 0.9), piece: `post/${String(i)}`, toward: { x: Math.cos(toward), y: Math.sin(toward) }, layer: i % 2 === 0 ? 'MARKS' : 'NOTES',
+      }));
+      const welds = joints.map(([x, y, toward, symbol, optional]): WeldSpec => ({
+        ...symbol, target: viewPoint(x * width, y * height * 0.9), toward: { x: Math.cos(toward), y: Math.sin(toward) }, optional,
       }));
       const rail = height * 0.9;
       const sample: Sample = {
         ...base,
         view: {
           shapes: [...box(0, rail - 2, width, 2, 'rail/1'), ...callouts.map((spec) => ring(spec.target.x, spec.target.y, 1.2, spec.piece!))],
-          dimensions, callouts,
+          dimensions, callouts, welds,
           runnings: running.length === 0 ? [] : [{ along: 'x', datum: viewPoint(0, 0), at: running.map((s) => viewPoint(0.5 + s * (width - 1), 0)).sort((a, b) => a.x - b.x), line: 0.4 }],
           bands: band.length === 0 ? [] : [{ top: inches(rail), labels: band.map((s, i) => ({ text: `R${String(i)}`, x: inches(s * width), targets: [{ y: inches(rail - 1), piece: 'rail/1' }] })) }],
         },
@@ -63,10 +75,10 @@ test('random drawings have no breach', { timeout: 300_000 }, () => {
       const { sheet, unplaced } = draft(font, block(base.units), sampleDrawing(sample));
       expect(breachesOf(sheet)).toEqual([]);
       const drawn = sheet.primitives.filter((item) => item.kind === 'dimension' || item.kind === 'callout').length;
-      const fixed = running.length + band.length + callouts.length + dimensions.filter((spec) => spec.required).length;
+      const fixed = running.length + band.length + callouts.length + dimensions.filter((spec) => spec.required).length + welds.filter((spec) => spec.optional !== true).length;
       // What must stand is drawn or handed back; an optional size is drawn or left out.
       expect(drawn + unplaced.length).toBeGreaterThanOrEqual(fixed);
-      expect(drawn + unplaced.length).toBeLessThanOrEqual(fixed + dimensions.filter((spec) => !spec.required).length);
+      expect(drawn + unplaced.length).toBeLessThanOrEqual(fixed + dimensions.filter((spec) => !spec.required).length + welds.filter((spec) => spec.optional === true).length);
       placed += drawn;
     }),
     { seed: 41, numRuns: 400 },

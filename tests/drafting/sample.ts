@@ -25,7 +25,7 @@ export interface Sample {
   readonly paper?: string;
   readonly units?: 'in' | 'mm';
   readonly scale?: number;
-  readonly view?: Partial<Pick<View, 'shapes' | 'dimensions' | 'runnings' | 'bands' | 'callouts' | 'title'>>;
+  readonly view?: Partial<Pick<View, 'shapes' | 'dimensions' | 'runnings' | 'bands' | 'callouts' | 'welds' | 'title'>>;
   readonly rest?: Partial<Pick<Drawing, 'tables' | 'notes'>>;
 }
 

@@ -63,7 +63,7 @@ function isPersons(breach: string, brief: Brief): boolean {
 /** All that does not hold of a set, a sentence each: each drawing as the contract asks, every piece shown and marked, all of it placed. */
 export function drawnBreaches(set: DrawnSet): string[] {
   return [
-    ...set.drafted.flatMap(({ sheet, unplaced }) => unplaced.map((spec) => `${sheet.number}: no room for ${'text' in spec ? spec.text : spec.measure}`)),
+    ...set.drafted.flatMap(({ sheet, unplaced }) => unplaced.map((spec) => `${sheet.number}: no room for ${'text' in spec ? spec.text : 'measure' in spec ? spec.measure : 'a weld symbol'}`)),
     ...set.sheets.filter((sheet) => sheet.primitives.length === 0).map((sheet) => `${sheet.number}: nothing on it`),
     ...(set.sheets.length === 0 ? ['a set of no drawings'] : []),
     ...set.sheets.flatMap((sheet) => sheetBreaches(sheet, drawingFont)),
