@@ -10,6 +10,7 @@ import { type Design, type Pipeline } from './pipeline.ts';
 import { reportJobs } from './report/report-jobs.ts';
 import { scheduleJobs } from './schedule-jobs.ts';
 import { slug } from './slug.ts';
+import { templateJobs } from './template-jobs.ts';
 import { type PackageTools } from './tools.ts';
 import { type PackageFile } from './types.ts';
 import { utf8 } from './utf8.ts';
@@ -63,6 +64,7 @@ function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly Pa
   }];
   if (has('stations')) jobs.push({ path: 'stations.json', kind: 'stations', title: say('package.stations'), make: () => utf8(writeJson(schedules.stations)) });
   if (has('drawings')) jobs.push(...drawingJobs(pipeline.drawings(design), brief, tools));
+  if (has('templates')) jobs.push(...templateJobs(design, tools));
   if (has('schedules')) jobs.push(...scheduleJobs(schedules, brief.units));
   if (has('report')) jobs.push(...reportJobs({ brief, findings: pipeline.findings(design), defaults }, tools));
   const paths = new Set(jobs.map((job) => job.path));

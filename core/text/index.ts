@@ -26,6 +26,7 @@ import { shell } from './en/shell.ts';
 import { shop } from './en/shop.ts';
 import { siteChecks } from './en/site-checks.ts';
 import { start } from './en/start.ts';
+import { templates } from './en/templates.ts';
 import { terms } from './en/terms.ts';
 import { windowWords } from './en/window.ts';
 
@@ -57,6 +58,7 @@ const table = {
   ...shop,
   ...siteChecks,
   ...start,
+  ...templates,
   ...terms,
   ...windowWords,
 } as const;

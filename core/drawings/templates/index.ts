@@ -1,0 +1,2 @@
+/** Wrap templates on paper, full size. */
+export { templateSheets } from './template-sheets.ts';

@@ -1,0 +1,13 @@
+import { templateSheets } from '../drawings/templates/index.ts';
+import { makeTemplates } from '../shop/templates/index.ts';
+import { say } from '../text/index.ts';
+import { type Job } from './job.ts';
+import { type Design } from './pipeline.ts';
+import { type PackageTools, writeSheets } from './tools.ts';
+
+/** A wrap template for every distinct cope and mitre of a pipe, to print. */
+export const templateJobs = ({ brief, parts }: Pick<Design, 'brief' | 'parts'>, tools: PackageTools): readonly Job[] =>
+  makeTemplates(brief, parts).flatMap((template): Job[] => {
+    const base = { kind: 'templates' as const, title: say('template.file-title', { name: template.name }) };
+    return [{ ...base, path: `templates/${template.name}.pdf`, make: () => writeSheets(templateSheets(tools.font, brief, template), brief, base.title, tools) }];
+  });
