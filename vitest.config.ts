@@ -1,5 +1,16 @@
 import { defineConfig } from 'vitest/config';
 
+/** Time for a browser or an outside reader on a busy machine, milliseconds. */
+const PATIENCE = { testTimeout: 120_000, hookTimeout: 120_000 };
+
 export default defineConfig({
-  test: { include: ['tests/**/*.test.{ts,tsx}'], globalSetup: ['tests/support/build-page.ts'], testTimeout: 120_000, hookTimeout: 120_000 },
+  test: {
+    globalSetup: ['tests/support/build-page.ts'],
+    projects: [
+      // What touches no page leaves nothing behind, and loads the core once for all.
+      { extends: true, test: { name: 'core', include: ['tests/**/*.test.ts'], exclude: ['tests/window/**'], isolate: false, ...PATIENCE } },
+      // A stood-in page is a world of its own.
+      { extends: true, test: { name: 'window', include: ['tests/window/**/*.test.{ts,tsx}'], ...PATIENCE } },
+    ],
+  },
 });
