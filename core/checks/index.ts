@@ -13,4 +13,7 @@ export { seeAhead, type Sight } from './sight/see-ahead.ts';
 export { stakePoints, type StakePoint } from './stakes/stake-points.ts';
 export { controlPoints, type ControlPoint } from './stakes/control-points.ts';
 export { bestTie, type BestTie } from './stakes/best-tie.ts';
+export { lowSuns, sunSite, type LowSun, type SunSite } from './sun/low-suns.ts';
+export { runGlare, trueBearing, type RunGlare } from './sun/run-glare.ts';
+export { clockText, glareWords } from './words/glare.ts';
 export type { Finding, Result } from './types.ts';

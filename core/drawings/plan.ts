@@ -14,6 +14,8 @@ import { printAngle } from '../units/index.ts';
 import { boundsOf } from './bounds.ts';
 import { flowBlocks } from './flow.ts';
 import { gateCallouts, gatePlanShapes } from './gate-plan.ts';
+import { compass } from './compass.ts';
+import { glareTable } from './glare-table.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
 import { type Scale, scaleToFit } from './scales.ts';
@@ -23,13 +25,19 @@ import { tableBlocks } from './table-blocks.ts';
 
 /** Below this scale a plan goes to a larger paper, and is split where there is none. */
 const LEAST = 1 / 400;
+/** The compass in the plan's upper right corner, in letter heights: the middle of its rose from there, and its radius. */
+const ROSE = { right: 8, down: 7, radius: 3 };
 
 export function planDrawings(input: DrawInput): Drawing[] {
   const page = pageOf(input);
   const whole = input.layout.runs.map((run) => run.name);
   const plans = splitPlan(input, whole, false);
   const table = runTable(input);
-  const tables = flowBlocks(page, [tableBlocks(page, say('drawings.plan.runs'), say('drawings.plan.runs'), table.columns, table.rows)]);
+  const glare = glareTable(input);
+  const tables = flowBlocks(page, [
+    tableBlocks(page, say('drawings.plan.runs'), say('drawings.plan.runs'), table.columns, table.rows),
+    glare === null ? [] : tableBlocks(page, say('drawings.glare.title'), say('drawings.glare.title'), glare.columns, glare.rows),
+  ]);
   const count = plans.length;
   return [
     ...plans.map((plan, i) => renumber(plan, i)),
@@ -74,15 +82,18 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
   const foot = footHeight(kit, { title, scaleText: scale.text }, block, room.width);
   const middle = { x: (bounds.left + bounds.right) / 2, y: (bounds.low + bounds.high) / 2 };
   const pieceOf = postPieces(input.parts);
+  const at = sheetPoint(
+    room.x + room.width / 2 - middle.x * scale.scale,
+    room.y + foot + (room.height - foot) / 2 - middle.y * scale.scale,
+  );
+  const rose = { x: (room.x + room.width - ROSE.right * kit.h - at.x) / scale.scale, y: (room.y + room.height - ROSE.down * kit.h - at.y) / scale.scale };
+  const north = compass(input.brief, rose, (ROSE.radius * kit.h) / scale.scale);
   const view: View = {
     id: 'plan',
     title,
     scale: scale.scale,
     scaleText: scale.text,
-    at: sheetPoint(
-      room.x + room.width / 2 - middle.x * scale.scale,
-      room.y + foot + (room.height - foot) / 2 - middle.y * scale.scale,
-    ),
+    at,
     box: room,
     shapes: [
       ...faceShapes(layout, runs),
@@ -90,11 +101,12 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
       ...gatePlanShapes(layout, runs),
       ...rampsFromAbove(layout, runs),
       ...layout.posts.filter((post) => runs.has(post.run)).map((post) => postShape(post, pieceOf(post))),
+      ...(north?.shapes ?? []),
     ],
     dimensions: [...overall(extremes, scale.scale, kit.h), ...placeSizes(input, runs, kit.h)],
     runnings: [],
     bands: [],
-    callouts: [...names.flatMap((name) => runCallouts(input, layout.runs.find((run) => run.name === name)!, middle)), ...gateCallouts(input.layout, runs, middle), ...markCallouts(input, runs, middle)],
+    callouts: [...names.flatMap((name) => runCallouts(input, layout.runs.find((run) => run.name === name)!, middle)), ...gateCallouts(input.layout, runs, middle), ...markCallouts(input, runs, middle), ...(north?.callouts ?? [])],
   };
   const filled = { views: [view], tables: [], notes: [] };
   return drawingOf(page, filled, '1', 0, title, say('drawings.plan.file'));

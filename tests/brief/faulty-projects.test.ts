@@ -38,6 +38,7 @@ const CASES: readonly Case[] = [
   ['a date the other way round', ['revision.date', '02/03/2026'], 'revision.date', 'fault.pattern'],
   ['a revision letter in small', ['revision.letter', 'a'], 'revision.letter', 'fault.pattern'],
   ['a latitude beyond the circle', ['site.latitude', 67], 'site.latitude', 'fault.range'],
+  ['a time zone that there is not', ['site.timeZone', 'America/Denvr'], 'site.timeZone', 'fault.pattern'],
   ['a time zone in words', ['site.timeZone', 'Mountain time'], 'site.timeZone', 'fault.pattern'],
   ['a soil that is none', ['site.soil', 'peat'], 'site.soil', 'fault.choice'],
   ['a soil of 0 psf', ['site.soil', 0], 'site.soil', 'fault.range'],

@@ -11,6 +11,7 @@ const ORDER = ['base', 'text', 'units', 'steel', 'brief', 'layout', 'parts', 'ch
 /** Packages that are as pure as the core is, and the folders that use them. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ['brief', 'package'],
+  suncalc: ['checks'],
   'csv-stringify/browser/esm/sync': ['writers'],
 };
 

@@ -1,3 +1,4 @@
+import { isTimeZone } from '../../base/time/clock-offset.ts';
 import { say, type StringKey } from '../../text/index.ts';
 import { allowedChoice, allowedRange } from '../allowed.ts';
 import { type Range } from '../ranges.ts';
@@ -33,7 +34,7 @@ function written(kind: Pattern, key: StringKey, fits: (value: string) => boolean
 }
 
 export const date = () => written('date', 'allowed.date', (value) => value === '' || isCalendarDate(value));
-export const timeZone = () => written('zone', 'allowed.zone', (value) => value.length <= 60 && /^[A-Za-z][A-Za-z_]*(\/[A-Za-z0-9_+-]+){0,2}$/.test(value));
+export const timeZone = () => written('zone', 'allowed.zone', isTimeZone);
 export const letter = () => written('letter', 'allowed.letter', (value) => /^([A-Z0-9]{1,4}|-)$/.test(value));
 export const mark = () => written('mark', 'allowed.mark', (value) => /^[A-Z][A-Z0-9-]{0,11}$/.test(value));
 

@@ -10,15 +10,6 @@ export const tenure: Judge = ({ brief }) => {
   }
 };
 
-export const sunGlare: Judge = ({ brief: { site } }) => {
-  const needed = {
-    'site.latitude': site.latitude, 'site.longitude': site.longitude, 'site.timeZone': site.timeZone,
-    'site.bearing': site.bearing, 'site.work': site.work,
-  };
-  const missing = Object.entries(needed).filter(([, value]) => value === null).map(([field]) => field);
-  return missing.length > 0 ? unset(missing) : later();
-};
-
 /** A note for a person: no brief names its lamps. */
 export const nightLight: Judge = () => [{ verdict: 'look', measured: null, where: say('where.lightNote'), at: null }];
 

@@ -22,7 +22,7 @@ export const faults = {
   'allowed.sheet': 'a sheet such as "12 ga", "3 mm", "1/4"; null for none',
   'allowed.date': 'a date of the calendar as YYYY-MM-DD, or an empty text',
   'allowed.time': 'a time of day as HH:MM, 00:00 to 23:59',
-  'allowed.zone': 'the name of a time zone such as "America/Denver"',
+  'allowed.zone': 'the name of a time zone in the IANA database, such as "America/Denver" or "UTC"',
   'allowed.letter': 'one to four capital letters or digits, or "-"',
   'allowed.mark': 'a capital letter, then up to 11 capital letters, digits or hyphens',
   'allowed.soil': 'clay, sand, gravel, or a number of psf a foot, {range}',
