@@ -14,7 +14,7 @@ export const DEFAULTS = {
   },
   stockLength: 252,
   control: { b: [240, 0] },
-  opening: { width: 14, held: 'rope' },
+  opening: { width: 14, held: 'rope', gate: 144, swings: { 'pen-gate': 'in', 'alley-gate': 'forward' }, hangs: 'first' },
   catwalk: { from: 0, width: 20 },
   ramp: {
     load: { dockHeight: 48, width: 30, surface: 'stepped', tread: 14, dockLength: 60 },
@@ -25,3 +25,18 @@ export const DEFAULTS = {
   sortGate: 120,
   holdingGate: 144,
 } as const;
+
+/** The defaults of an opening by its kind. */
+export function openingDefaults(kind: 'man-gate' | 'pen-gate' | 'alley-gate' | 'backstop'): Readonly<Record<string, string | number>> {
+  const { width, held, gate, swings, hangs } = DEFAULTS.opening;
+  switch (kind) {
+    case 'man-gate':
+      return { width };
+    case 'backstop':
+      return { held };
+    case 'pen-gate':
+      return { width: gate, swings: swings[kind], hangs };
+    case 'alley-gate':
+      return { swings: swings[kind] };
+  }
+}

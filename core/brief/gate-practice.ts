@@ -20,6 +20,36 @@ export const GATE_PRACTICE = {
     /** Flat stop on the free jamb, outside the leaf: thickness by width. */
     stop: { plate: '1/4', thickness: 0.25, width: 2 },
   },
+  /**
+   * A pen gate or alley gate: a mitred pipe frame with bars across and a strap from the upper hinge corner to the lower free one, hung
+   * on two heavier barrel hinges; a stop on the side away from the swing; a slide bolt and its keeper there too, so that the leaf is
+   * shut against one and held by the other.
+   */
+  latchedGate: {
+    frame: 'pipe 1 1/2 sch 40',
+    bar: 'pipe 1 sch 40',
+    ground: 6,
+    strikeGap: 1,
+    opens: 90,
+    barGap: 10,
+    hinge: { barrel: 2, length: 5, pin: 1.25, fromEnd: 8 },
+    stop: { plate: '1/4', thickness: 0.25, width: 2.5 },
+    /** A flat strap in tension, on leaves wider than this. */
+    strap: { from: 60, plate: '1/4', width: 2 },
+    /**
+     * A round bolt in two sleeves on the leaf, a handle on it between them, and what it shoots into: a plate with a hole on a jamb
+     * post, a sleeve on the face of the fence across a run. Its height, or so far under the leaf's top where that is lower.
+     */
+    bolt: { section: 'pipe 3/4 sch 40', sleeve: 'pipe 1 1/4 sch 40', sleeveLength: 3, apart: 8, handle: 'pipe 1/2 sch 40', handleLength: 5, height: 44, underTop: 8, reach: 2 },
+    keeper: { plate: '3/8', thickness: 0.375, high: 4, deep: 3, hole: 1.25 },
+    /** An alley gate's hinges stand on two flats that reach from the post to the face, between the rails. */
+    bracket: { plate: '3/8', high: 3 },
+    /** Post on the hinge side by the leaf's clear width, where the fence's own is no thicker; wider leaves take the last. */
+    hingePosts: [
+      { to: 60, post: 'pipe 2 1/2 sch 40' }, { to: 108, post: 'pipe 3 1/2 sch 40' }, { to: 156, post: 'pipe 4 sch 40' },
+      { to: 192, post: 'pipe 5 sch 40' }, { to: 240, post: 'pipe 6 sch 40' },
+    ],
+  },
   /** A weld-on barrel hinge: outside diameter of the barrel, its length, its pin; the barrel fills the gap between jamb and frame. */
   hinge: { barrel: 1.25, length: 4, pin: 0.75, fromEnd: 8 },
   /** The crowd gate: solid, on two ring hinges round the pivot post. */

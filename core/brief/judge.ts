@@ -2,6 +2,7 @@ import { type Judged } from './judged.ts';
 import { type Looked } from './resolve/brief.ts';
 import { builtDrafts, draftFences, eachDraft } from './resolve/fence-drafts.ts';
 import { readSectionTable } from './resolve/section-table.ts';
+import { lookUpHingePosts } from './resolve/hinge-posts.ts';
 import { createSteelLookup } from './resolve/steel.ts';
 import { holdFence } from './rules/fence-rules.ts';
 import { holdControl, holdMarks, holdSheets } from './rules/list-rules.ts';
@@ -23,5 +24,5 @@ export function judge(judged: Judged): Looked {
   holdSubjects(judged);
   holdControl(judged);
   holdMarks(judged);
-  return { fences, tables, pivotPost };
+  return { fences, tables, pivotPost, hingePosts: lookUpHingePosts(judged, steel) };
 }

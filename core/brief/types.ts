@@ -6,8 +6,7 @@ import { type OpeningBrief } from './opening-brief.ts';
 import { type Side } from './side.ts';
 
 export { otherSide, type Side } from './side.ts';
-export type { BackstopBrief, ManGateBrief, OpeningBrief } from './opening-brief.ts';
-
+export { isJambed, type AlleyGateBrief, type BackstopBrief, type JambedBrief, type ManGateBrief, type OpeningBrief, type PenGateBrief } from './opening-brief.ts';
 
 /** What a person got wrong in the file. `path` like `chute.runs[1].angle`; `code` keys the strings table. */
 export interface Fault {

@@ -39,6 +39,10 @@ function memberShapes(outline: GateOutline, key: string, middle: { readonly x: n
   const { a, b, size, mitred } = outline;
   const r = size / 2;
   const upright = Math.abs(b.y - a.y) > Math.abs(b.x - a.x);
+  if (a.x !== b.x && a.y !== b.y) {
+    const away = { x: (-(b.y - a.y) * r) / Math.hypot(b.x - a.x, b.y - a.y), y: ((b.x - a.x) * r) / Math.hypot(b.x - a.x, b.y - a.y) };
+    return ring([[a.x + away.x, a.y + away.y], [a.x - away.x, a.y - away.y], [b.x - away.x, b.y - away.y], [b.x + away.x, b.y + away.y]], pen, key);
+  }
   if (!mitred) return upright ? rectangle(pen, a.x - r, a.x + r, a.y, b.y, key) : rectangle(pen, a.x, b.x, a.y - r, a.y + r, key);
   // The long side lies away from the leaf's middle; the ends run at 45° from there to the short side.
   if (upright) {

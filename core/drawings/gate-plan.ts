@@ -4,7 +4,7 @@ import { add, scale, unitAt, type Vec, viewPoint } from '../base/points.ts';
 import { PENS } from '../drafting/kit.ts';
 import { type CalloutSpec, type Shape } from '../drafting/model.ts';
 import { type Pen } from '../drafting/primitives.ts';
-import { type CrowdGate, type Layout, type ManGate, type Opening, type Swing } from '../layout/index.ts';
+import { isSwingGate, type CrowdGate, type Layout, type Opening, type Swing, type SwingGate } from '../layout/index.ts';
 import { gateMarks } from '../parts/index.ts';
 
 /** Half of a backstop's leaf and guides along the walk, inches, as drawn. */
@@ -31,12 +31,12 @@ export function gateCallouts(layout: Layout, runs: ReadonlySet<string>, middle: 
 
 const leafMiddle = (swing: Swing): Vec => add(swing.pin, scale(unitAt(swing.shut), swing.reach / 2));
 
-const openingShapes = (one: Opening): Shape[] => (one.kind === 'man-gate' ? manGateShapes(one) : backstopShapes(one));
+const openingShapes = (one: Opening): Shape[] => (isSwingGate(one) ? swingShapes(one) : backstopShapes(one));
 
 /** The end of a leaf that points this way. */
 export const leafTip = ({ pin, reach }: Swing, direction: number): Vec => add(pin, scale(unitAt(direction), reach));
 
-function manGateShapes({ swing }: ManGate): Shape[] {
+function swingShapes({ swing }: SwingGate): Shape[] {
   const open = swing.shut + swing.turn;
   return [
     line(swing.pin, leafTip(swing, swing.shut), PENS.outline),

@@ -9,6 +9,7 @@ import { say, type StringKey } from '../text/index.ts';
 import { type GateView, groundLine } from './gate-elevation.ts';
 import { circle, rectangle, straight, type GatePiece } from './gate-outline.ts';
 import { type DrawInput } from './input.ts';
+import { latchedGateView } from './latched-gate-view.ts';
 
 /** Every gate of a design from the front, in the order of the lists; `mark` names it. */
 export function gateViews(input: DrawInput, marks: ReadonlyMap<string, string>): GateView[] {
@@ -21,6 +22,9 @@ export function gateViews(input: DrawInput, marks: ReadonlyMap<string, string>):
         return [crowdView(input, gate, mark, pieces), teethView(input, gate, mark, pieces)].filter((view) => view !== null);
       case 'man-gate':
         return [manGateView(input, gate, mark, pieces)];
+      case 'pen-gate':
+      case 'alley-gate':
+        return [latchedGateView(input, gate, mark, pieces, heightsOf(pieces))];
       case 'backstop':
         return [backstopView(input, gate, mark, pieces)];
     }

@@ -1,5 +1,5 @@
 /** What stands in one fence: its posts, rails and skins by bay, found once for all its drawings. */
-import { type Fence, type Layout, lengthAtOffset } from '../layout/index.ts';
+import { type Fence, isJambedGate, type Layout, lengthAtOffset } from '../layout/index.ts';
 import { gateMarks, type Parts, type Piece } from '../parts/index.ts';
 
 export interface FencePost {
@@ -11,7 +11,7 @@ export interface FenceParts {
   readonly posts: readonly FencePost[];
   readonly rails: readonly Piece[];
   readonly skins: readonly Piece[];
-  /** Man gates, by their middle on the face, with their names. */
+  /** Gates between jambs, by their middle on the face, with their names. */
   readonly gates: readonly { readonly mark: string; readonly u: number; readonly width: number }[];
   /** From u to inches along the rail axis, on which the elevation is rolled out. */
   x(u: number): number;
@@ -54,7 +54,7 @@ export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
       rails: mine.filter((piece) => piece.kind === 'rail'),
       skins: mine.filter((piece) => piece.kind === 'skin'),
       gates: layout.openings.flatMap((one) =>
-        (one.kind === 'man-gate' && one.run === fence.run && one.side === fence.side ? [{ mark: names.get(one.path)!, u: one.u, width: one.width }] : [])),
+        (isJambedGate(one) && one.run === fence.run && one.side === fence.side ? [{ mark: names.get(one.path)!, u: one.u, width: one.width }] : [])),
       x: (u) => lengthAtOffset(fence, 0, u, fence.section.kr),
     };
   });

@@ -6,4 +6,6 @@ export { lineHeight, rampFigures, type CleatFigures, type RampFigures, type Step
 export { fromLowEnd } from './ramps/along.ts';
 export { rampParts, type RampPart } from './ramps/ramp-fences.ts';
 export type * from './types.ts';
-export type * from './openings/types.ts';
+export { alleyPin, latchedHalf } from './openings/leaf-swings.ts';
+export { jambOffset } from './openings/cuts.ts';
+export * from './openings/types.ts';

@@ -2,6 +2,7 @@ import { inches } from '../base/quantity.ts';
 import { type Brief, type Side } from '../brief/types.ts';
 import { type FenceLine } from './fence-line.ts';
 import { facePoint } from './fence-points.ts';
+import { jambOffset } from './openings/cuts.ts';
 import { type FencedChains } from './spans.ts';
 import { type Fence, type Post, type PostKind, type SpanEnd } from './types.ts';
 
@@ -49,11 +50,12 @@ function fencePosts(brief: Brief, fence: Fence, before: Fence | null): readonly 
       if (i === last && isShared(span.end)) return;
       const shared = i === 0 && before !== null && isShared(span.start) ? before : null;
       const end = i === 0 ? span.start : i === last ? span.end : null;
+      const section = end?.kind === 'jamb' && end.post !== undefined ? end.post : fence.brief.post;
       const fenceHeight = inches(Math.max(fence.brief.height, shared?.brief.height ?? 0));
       posts.push({
         kind: kindOf(end),
-        at: facePoint(fence, u, fence.section.k),
-        section: fence.brief.post,
+        at: facePoint(fence, u, section === fence.brief.post ? fence.section.k : jambOffset(fence, section)),
+        section,
         length: inches(fenceHeight + brief.footings.depth),
         fenceHeight,
         run: fence.run,

@@ -51,8 +51,8 @@ export type SpanEnd =
   | { readonly kind: 'joint' }
   /** Nothing beyond. */
   | { readonly kind: 'free' }
-  /** A jamb of an opening. */
-  | { readonly kind: 'jamb' }
+  /** A jamb of an opening; `post` where a gate hangs on one thicker than the fence's own. */
+  | { readonly kind: 'jamb'; readonly post?: Section }
   /** Beside the pivot post: the last post stands u0 short of it and a closing plate joins them. */
   | { readonly kind: 'pivot' }
   /**

@@ -11,3 +11,5 @@ export { isRampFence } from './ramps/ramp-pieces.ts';
 export { rampConcrete, type FormRow, type RampConcrete } from './ramps/concrete.ts';
 export { RAMP_PRACTICE } from './ramps/practice.ts';
 export type * from './types.ts';
+export { boltHeight } from './gates/latch.ts';
+export { latchedHinges } from './gates/latched-gate.ts';

@@ -45,7 +45,9 @@ export type Place =
   /** Across the truck's end of a dock. */
   | { readonly kind: 'bumper' };
 
-export type GatePart = 'stile' | 'rail' | 'bar' | 'skin' | 'stop' | 'upright' | 'beam' | 'guide' | 'tooth';
+export type GatePart =
+  | 'stile' | 'rail' | 'bar' | 'skin' | 'stop' | 'upright' | 'beam' | 'guide' | 'tooth'
+  | 'strap' | 'bolt' | 'sleeve' | 'handle' | 'keeper' | 'bracket';
 
 /**
  * A piece of a gate seen from the front, inches: x along the leaf from its pin (a backstop's from the left face, a tooth's along the

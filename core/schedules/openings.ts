@@ -40,13 +40,26 @@ export function openingRows(brief: Brief, layout: Layout): readonly OpeningRow[]
       mark: marks.get(one.path)!,
       kind: one.kind,
       run: one.run,
-      side: one.kind === 'man-gate' ? one.side : null,
+      side: one.kind === 'backstop' ? null : one.side,
       station: one.station,
       width: one.width,
-      swing: one.kind === 'man-gate' ? turn(one.swing) : null,
-      note: one.kind === 'man-gate' ? say('openings.manGate') : say(`openings.held.${one.held}`),
+      swing: one.kind === 'backstop' ? null : turn(one.swing),
+      note: noteOf(one),
     })),
   ];
+}
+
+function noteOf(one: Opening): string {
+  switch (one.kind) {
+    case 'man-gate':
+      return say('openings.manGate');
+    case 'backstop':
+      return say(`openings.held.${one.held}`);
+    case 'pen-gate':
+      return say(`openings.penGate.${one.swings}`, { jamb: say(`openings.hangs.${one.hangs}`), post: one.hingePost.name });
+    case 'alley-gate':
+      return say(`openings.alleyGate.${one.swings}`);
+  }
 }
 
 const turn = (swing: Swing): number => Math.abs(toDegrees(swing.turn));

@@ -24,9 +24,20 @@ function randomOpening(random: Random, brief: Bare, path: string): OpeningBrief 
     const at = place(whole ? total : centerline(chute.runs[i]!, chute.width));
     return { kind: 'backstop', run: whole ? 'chute' : `chute-${String(i + 1)}`, at, held: random.pick(['rope', 'pin', 'none']), path };
   }
+  if (random.chance(0.15)) {
+    const i = random.whole(0, chute.runs.length - 1);
+    const a = random.whole(0, alley.runs.length - 1);
+    const on = random.chance(0.5);
+    const [run, most] = on ? [`chute-${String(i + 1)}`, centerline(chute.runs[i]!, chute.width)] as const : [`alley-${String(a + 1)}`, centerline(alley.runs[a]!, crowdPen.radius)] as const;
+    return { kind: 'alley-gate', run, side: random.pick(['left', 'right']), at: place(most), swings: random.pick(['forward', 'back']), path };
+  }
+  const latched = random.chance(0.4);
   const width = inches(random.chance(0.7) ? random.between(10, 24) : random.between(10, 240));
   const side = random.pick<Side>(['left', 'right']);
-  const gate = (run: string, length: number, on: Side = side): OpeningBrief => ({ kind: 'man-gate', run, side: on, at: place(length), width, path });
+  const gate = (run: string, length: number, on: Side = side): OpeningBrief => {
+    const stands = { run, side: on, at: place(length), width, path } as const;
+    return latched ? { kind: 'pen-gate', ...stands, swings: random.pick(['in', 'out']), hangs: random.pick(['first', 'last']), hingePost: null } : { kind: 'man-gate', ...stands };
+  };
   const i = random.whole(0, chute.runs.length - 1);
   const a = random.whole(0, alley.runs.length - 1);
   const { radius, sweep, funnelAngle, hand } = crowdPen;
@@ -42,4 +53,4 @@ function randomOpening(random: Random, brief: Bare, path: string): OpeningBrief 
 
 /** The openings of the mirrored facility. */
 export const mirrorOpenings = (openings: readonly OpeningBrief[]): readonly OpeningBrief[] =>
-  openings.map((opening) => (opening.kind === 'man-gate' ? { ...opening, side: otherSide(opening.side) } : opening));
+  openings.map((opening) => (opening.kind === 'backstop' ? opening : { ...opening, side: otherSide(opening.side) }));

@@ -39,6 +39,11 @@ function randomOpening(draw: Draw, path: OpenedPath, length: (value: number) => 
     return { kind: 'backstop', run, at: at(whole ? total : centerline(chute[i - 1]!, width)), ...(draw.chance(0.8) ? { held: draw.pick(['rope', 'pin', 'none']) } : {}) };
   }
   const a = draw.whole(1, alley.length);
+  if (draw.chance(0.15)) {
+    const swings = draw.pick(['forward', 'back'] as const);
+    const [run, most] = draw.pick([[`chute-${String(i)}`, centerline(chute[i - 1]!, width)], [`alley-${String(a)}`, centerline(alley[a - 1]!, radius)]] as const);
+    return { kind: 'alley-gate', run, side: draw.pick(['left', 'right']), at: at(most), ...(draw.chance(0.7) ? { swings } : {}) };
+  }
   const side = draw.pick(['left', 'right'] as const);
   const [run, most, on] = draw.pick([
     ['crowd-pen', radius * sweep * RADIANS, other[hand]],
@@ -48,5 +53,10 @@ function randomOpening(draw: Draw, path: OpenedPath, length: (value: number) => 
     [`alley-${String(a)}`, shortest(alley[a - 1]!), side],
   ] as const);
   const clear = draw.chance(0.7) ? draw.figure(10, 24) : draw.figure(10, 240);
+  if (draw.chance(0.4)) {
+    const ways = { swings: draw.pick(['in', 'out']), hangs: draw.pick(['first', 'last']), hingePost: draw.pick(['pipe 3 sch 40', 'pipe 6 sch 40']) };
+    const said = Object.fromEntries(Object.entries(ways).filter(([name]) => draw.chance(name === 'hingePost' ? 0.15 : 0.6)));
+    return { kind: 'pen-gate', run, side: on, at: at(most), ...(draw.chance(0.9) ? { width: length(clear) } : {}), ...said };
+  }
   return { kind: 'man-gate', run, side: on, at: at(most), ...(draw.chance(0.9) ? { width: length(clear) } : {}) };
 }

@@ -20,7 +20,7 @@ function handleOf(layout: Layout, opening: OpeningBrief, stands: Opening): Handl
   const chute = opening.run === 'chute' ? layout.runs.filter((one) => one.from !== null) : [];
   const path = `${opening.path}.at`;
   return {
-    id: path, path, label: say(stands.kind === 'man-gate' ? 'board.handle.manGate' : 'board.handle.backstop', { run: run.name }),
+    id: path, path, label: say(`board.handle.${stands.kind}`, { run: run.name }),
     figure: 'length', run: run.name, at: stands.at, grows: curveHeading(line, share), drag: dragOf(line, before),
     value: opening.at, least: 0, greatest: chute.length === 0 ? curveLength(line) : chute.reduce((sum, one) => sum + one.length, 0),
   };

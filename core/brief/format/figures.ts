@@ -1,9 +1,9 @@
-import { DEFAULTS } from '../defaults.ts';
+import { DEFAULTS, openingDefaults } from '../defaults.ts';
 import { type Json } from '../json/types.ts';
 
 type Figures = Readonly<Record<string, Json>>;
 
-const { cattle, crowdPen, fence, floors, footings, shop, opening, catwalk, ramp, pad, roof } = DEFAULTS;
+const { cattle, crowdPen, fence, floors, footings, shop, catwalk, ramp, pad, roof } = DEFAULTS;
 
 const under = (group: string, figures: Figures): Figures =>
   Object.fromEntries(Object.entries(figures).map(([name, value]) => [`${group}.${name}`, value]));
@@ -31,9 +31,14 @@ export const DEFAULT_FIGURES: Figures = {
   'holdingPens[].gate': DEFAULTS.holdingGate,
 };
 
+const KINDS = ['man-gate', 'pen-gate', 'alley-gate', 'backstop'] as const;
+
 /** Defaults of an entry that follow from what kind it is. */
 export function figuresByKind(list: string, entry: Figures): Figures {
-  if (list === 'openings') return entry['kind'] === 'man-gate' ? { width: opening.width } : { held: opening.held };
+  if (list === 'openings') {
+    const kind = KINDS.find((one) => one === entry['kind']);
+    return kind === undefined ? {} : openingDefaults(kind);
+  }
   const own = entry['kind'] === 'load' ? ramp.load : ramp.unload;
   const surface = entry['surface'] ?? own.surface;
   const walk = surface === 'stepped' ? { tread: ramp.load.tread } : { slope: ramp.unload.slope, cleat: ramp.unload.cleat };

@@ -22,6 +22,8 @@ export interface Looked {
   readonly tables: ShopTables;
   /** Null where the file leaves it to the default. */
   readonly pivotPost: Section | null;
+  /** Posts that gates hang on, by where the file names them. */
+  readonly hingePosts: ReadonlyMap<string, Section>;
 }
 
 function told<T>(value: T | undefined, path: string): T {
@@ -97,7 +99,7 @@ function resolveFloorFall(file: ProjectFile, filler: Filler): number {
 export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler): Brief {
   const { fences } = looked;
   const pen = resolveCrowdPen(file, looked, filler);
-  const openings = resolveOpenings(file);
+  const openings = resolveOpenings(file, looked.hingePosts);
   noteFenceDefaults(fences, filler);
   noteSubjectDefaults(file, filler);
   const built = builtDrafts(fences, file).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);

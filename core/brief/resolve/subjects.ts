@@ -1,7 +1,7 @@
 import { printAngle } from '../../units/index.ts';
 import { degrees, inches } from '../../base/quantity.ts';
 import { say } from '../../text/index.ts';
-import { DEFAULTS } from '../defaults.ts';
+import { DEFAULTS, openingDefaults } from '../defaults.ts';
 import { pathText, type Path } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
 import { type LaterSubjects } from '../types.ts';
@@ -37,8 +37,8 @@ function rampDefaults(ramp: Group): Readonly<Record<string, string | number>> {
 /** Notes what the subjects of later versions leave out, so that the list of defaults is whole. */
 export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
   file.openings?.forEach((opening, i) => {
-    const { width, held } = DEFAULTS.opening;
-    noteGroup(filler, ['openings', i], opening, opening.kind === 'man-gate' ? { width } : { held });
+    noteGroup(filler, ['openings', i], opening, openingDefaults(opening.kind));
+    if (opening.kind === 'pen-gate' && opening.hingePost === undefined) filler.note(pathText(['openings', i, 'hingePost']), say('term.by-gate-width'));
   });
   file.catwalks?.forEach((catwalk, i) => { noteGroup(filler, ['catwalks', i], catwalk, DEFAULTS.catwalk); });
   file.ramps?.forEach((ramp, i) => { noteGroup(filler, ['ramps', i], ramp, rampDefaults(ramp)); });

@@ -18,6 +18,9 @@ function runNames({ file }: Judged): readonly string[] {
 /** The lists that the names of runs follow from: where one is faulty, no name can be called wrong. */
 const NAME_SOURCES = [['alley', 'runs'], ['chute', 'runs'], ['squeezePad'], ['sortPens'], ['ramps']];
 
+/** Runs with a fence on either side and an even width between them. */
+const TWO_SIDED = /^(chute|(alley|chute)-\d+)$/;
+
 /** Openings and catwalks stand on runs that there are; what makes them is whole. */
 export function holdSubjects(judged: Judged): void {
   const { file } = judged;
@@ -30,10 +33,20 @@ export function holdSubjects(judged: Judged): void {
   };
   file.openings?.forEach((opening, index) => {
     holdRun('openings', index, opening.run);
-    if (opening.kind === 'man-gate' && opening.side === undefined) judged.report(['openings', index, 'side'], 'fault.missing', { allowed: 'left, right' });
+    if (opening.kind !== 'backstop' && opening.side === undefined) judged.report(['openings', index, 'side'], 'fault.missing', { allowed: 'left, right' });
     if (opening.kind === 'backstop' && !unknowable && names.includes(opening.run) && !/^chute(-\d+)?$/.test(opening.run)) {
       const chute = names.filter((name) => /^chute(-\d+)?$/.test(name));
       judged.report(['openings', index, 'run'], 'fault.backstop-run', { value: showValue(opening.run), allowed: chute.slice(0, 60).join(', ') });
+    }
+  });
+  file.openings?.forEach(({ kind, run, swings }, index) => {
+    const ways = kind === 'pen-gate' ? ['in', 'out'] : kind === 'alley-gate' ? ['forward', 'back'] : null;
+    if (ways !== null && swings !== undefined && !ways.includes(swings)) {
+      judged.report(['openings', index, 'swings'], 'fault.choice', { value: showValue(swings), allowed: ways.join(', ') });
+    }
+    if (kind === 'alley-gate' && !unknowable && names.includes(run) && !TWO_SIDED.test(run)) {
+      const allowed = names.filter((name) => TWO_SIDED.test(name)).slice(0, 60).join(', ');
+      judged.report(['openings', index, 'run'], 'fault.alley-gate-run', { value: showValue(run), allowed });
     }
   });
   file.catwalks?.forEach((catwalk, index) => {

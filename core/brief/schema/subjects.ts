@@ -3,18 +3,21 @@ import { RANGES } from '../ranges.ts';
 import { angle, length, number, whole } from './figures.ts';
 import { fields, list } from './groups.ts';
 import { side } from './runs.ts';
-import { choice, text } from './texts.ts';
+import { choice, steelName, text } from './texts.ts';
 
 const runName = () => text({ least: 1, greatest: 40, unit: 'none' });
 const point = list(length(RANGES.plan), RANGES.pair);
 
 export const openings = list(fields({
-  kind: choice(['man-gate', 'backstop']),
+  kind: choice(['man-gate', 'backstop', 'pen-gate', 'alley-gate']),
   run: runName(),
   side: side().optional(),
   at: length(RANGES.station),
   width: length(RANGES.openingWidth).optional(),
   held: choice(['rope', 'pin', 'none']).optional(),
+  swings: choice(['in', 'out', 'forward', 'back']).optional(),
+  hangs: choice(['first', 'last']).optional(),
+  hingePost: steelName('section').optional(),
 }), RANGES.subjects);
 
 export const catwalks = list(fields({

@@ -1,6 +1,8 @@
 /** The crowd gate where it rests, what keeps gates still, what leaves do to their posts. */
 import { GATE_PRACTICE } from '../../brief/gate-practice.ts';
-import { type CrowdGate, type ManGate } from '../../layout/index.ts';
+import { alleyPin, isSwingGate, type CrowdGate, type SwingGate } from '../../layout/index.ts';
+import { latchedHinges } from '../../parts/index.ts';
+import { type Section } from '../../steel/index.ts';
 import { say } from '../../text/index.ts';
 import { printWeight } from '../../units/index.ts';
 import { pounds } from '../../base/quantity.ts';
@@ -27,14 +29,16 @@ export const quiet: Judge = (context) => {
   const backstops = backstopsOf(context);
   const loose = backstops.filter(({ held }) => held === 'none');
   if (loose.length > 0) return loose.map(({ path, at }) => judged(false, null, say('where.backstopNone', { opening: path }), at));
-  return [judged(true, null, say('where.quietGates', { count: manGatesOf(context).length, backstops: backstops.length }), context.layout.pivot)];
+  const count = manGatesOf(context).length;
+  const latched = context.layout.openings.filter(isSwingGate).length - count;
+  return [judged(true, null, say('where.quietGates', { count, latched, backstops: backstops.length }), context.layout.pivot)];
 };
 
 /** Two measures of each leaf: its sag, then the post's stress over its yield. */
 export const hingeLoads: Judge = (context) => {
   const { layout } = context;
   const limit = rules['hinge-load'].limit.values;
-  return [layout.crowdGate, ...manGatesOf(context)].flatMap((gate): readonly Outcome[] => {
+  return [layout.crowdGate, ...layout.openings.filter(isSwingGate)].flatMap((gate): readonly Outcome[] => {
     const hung = hungOf(context, gate);
     const { sag, stress } = hingeLoad(hung);
     const params = { gate: gate.kind === 'crowd-gate' ? say('where.crowdGate') : gate.path, weight: printWeight(pounds(hung.weight), context.brief.units) };
@@ -45,29 +49,44 @@ export const hingeLoads: Judge = (context) => {
   });
 };
 
-/** A leaf on its post: the crowd gate turns about its post's axis, a man gate about a pin beside the jamb post. */
-function hungOf({ brief, layout, parts }: Context, gate: CrowdGate | ManGate): Hung {
-  const { crowdGate, manGate, hinge } = GATE_PRACTICE;
-  const crowd = gate.kind === 'crowd-gate';
-  const fence = crowd ? brief.fences.crowdPen : layout.fences.find(({ run, side }) => run === gate.run && side === gate.side)!.brief;
-  const post = crowd ? brief.crowdPen.pivotPost : fence.post;
-  const aside = crowd ? 0 : hinge.barrel / 2 + post.along / 2;
-  const [ground, end] = crowd ? [crowdGate.ground, crowdGate.ring.fromEnd] : [manGate.ground, hinge.fromEnd];
+/** What a leaf hangs on: the post, how far its axis stands from the pin, along or across the fence, and the heights of the hinges. */
+interface Hangs {
+  readonly post: Section;
+  readonly aside: number;
+  readonly way: 'along' | 'across';
+  readonly hinges: Hung['hinges'];
+}
+
+function hangsOn({ brief, layout }: Context, gate: CrowdGate | SwingGate): Hangs {
+  const { crowdGate, manGate, hinge, latchedGate } = GATE_PRACTICE;
+  if (gate.kind === 'crowd-gate') {
+    const { pivotPost: post } = brief.crowdPen;
+    const { height } = brief.fences.crowdPen;
+    const way = post.across < post.along ? 'across' : 'along';
+    return { post, aside: 0, way, hinges: [crowdGate.ground + crowdGate.ring.fromEnd, height - crowdGate.ring.fromEnd] };
+  }
+  const fence = layout.fences.find(({ run, side }) => run === gate.run && side === gate.side)!;
+  const { post, height } = fence.brief;
+  switch (gate.kind) {
+    case 'man-gate':
+      return { post, aside: hinge.barrel / 2 + post.along / 2, way: 'along', hinges: [manGate.ground + hinge.fromEnd, height - hinge.fromEnd] };
+    case 'pen-gate':
+      return { post: gate.hingePost, aside: latchedGate.hinge.barrel / 2 + gate.hingePost.along / 2, way: 'along', hinges: latchedHinges(fence, gate.kind) };
+    case 'alley-gate':
+      return { post, aside: alleyPin() + fence.section.k, way: 'across', hinges: latchedHinges(fence, gate.kind) };
+  }
+}
+
+/** A leaf on its post: the crowd gate turns about its post's axis, the others about a pin beside theirs. */
+function hungOf(context: Context, gate: CrowdGate | SwingGate): Hung {
+  const { post, aside, way, hinges } = hangsOn(context, gate);
   let [weight, moment] = [0, 0];
-  for (const { place, weight: own } of parts.pieces) {
+  for (const { place, weight: own } of context.parts.pieces) {
     if (place.kind !== 'gate' || place.gate !== gate.path || !place.moves) continue;
     const { outline } = place;
     const x = outline.kind === 'bar' ? (outline.a.x + outline.b.x) / 2 : (outline.left + outline.right) / 2;
     weight += own;
     moment += own * (x + aside);
   }
-  const way = crowd && post.across < post.along ? 'across' : 'along';
-  return {
-    weight,
-    center: moment / weight,
-    reach: gate.swing.reach + aside,
-    hinges: [ground + end, fence.height - end],
-    inertia: inertia(post, way),
-    modulus: modulus(post, way),
-  };
+  return { weight, center: moment / weight, reach: gate.swing.reach + aside, hinges, inertia: inertia(post, way), modulus: modulus(post, way) };
 }

@@ -1,5 +1,5 @@
 /** Ways out for people and for the last animal. */
-import { type ManGate } from '../../layout/index.ts';
+import { isJambedGate, type JambedGate, type ManGate } from '../../layout/index.ts';
 import { say } from '../../text/index.ts';
 import { type Context } from '../context.ts';
 import { judged, none, type Judge, type Outcome } from '../outcome.ts';
@@ -16,7 +16,7 @@ const CONFINED = [
 
 export const manGatesOf = ({ layout }: Context): readonly ManGate[] => layout.openings.filter((one) => one.kind === 'man-gate');
 
-const namesOf = (gates: readonly ManGate[]): string => gates.map(({ path }) => path).join(', ');
+const namesOf = (gates: readonly JambedGate[]): string => gates.map(({ path }) => path).join(', ');
 
 /** Every man gate here swings to the cattle, is shut by a spring and has no latch; so each place needs one. Measured: how many it has. */
 export const manGate: Judge = (context) => CONFINED.map(({ place, holds }): Outcome => {
@@ -41,7 +41,7 @@ export const manPass: Judge = (context) => {
 export const loneAnimal: Judge = (context) => CONFINED.map(({ place, holds }): Outcome => {
   const { brief, layout } = context;
   const needed = animalPass(brief);
-  const gates = manGatesOf(context).filter(({ run, width }) => holds(run) && meets({ is: 'least', value: needed }, width));
+  const gates = layout.openings.filter(isJambedGate).filter(({ run, width }) => holds(run) && meets({ is: 'least', value: needed }, width));
   const at = gates[0]?.at ?? (place === 'chute' ? layout.mouth : layout.pivot);
   const width = printedSmall(brief, needed);
   const where = gates.length === 0 ? say('where.noWayOutHere', { place, width }) : say('where.wayOutGate', { place, names: namesOf(gates), width });

@@ -9,7 +9,7 @@ import { printedPoint } from '../words/print.ts';
 
 /**
  * Each foul by itself. A man gate that opens into the crowd gate's sweep is none: it stands shut by its spring. But it can't be opened
- * while the crowd gate stands before it, so a person looks.
+ * while the crowd gate stands before it, so a person looks. A latched gate may be left open, so there it is one.
  */
 export const swingFoul: Judge = ({ brief, layout }) => {
   const swings = swingsOf(layout);
@@ -25,7 +25,7 @@ export const swingFoul: Judge = ({ brief, layout }) => {
     for (const other of swings.slice(i + 1)) {
       const at = sectorsMeet(one.sector, other.sector);
       if (at === null) continue;
-      if (one.kind === 'crowd-gate') tell('where.swingCrowd', other, nameOf(one), at as PlanPoint);
+      if (one.kind === 'crowd-gate' && other.kind === 'man-gate') tell('where.swingCrowd', other, nameOf(one), at as PlanPoint);
       else tell('where.swingGate', one, nameOf(other), at as PlanPoint);
     }
   });

@@ -1,7 +1,9 @@
 import { inches, type Inches } from '../../base/quantity.ts';
+import { type Section } from '../../steel/types.ts';
 import { type FenceLine } from '../fence-line.ts';
 import { radiusAtOffset } from '../fence-points.ts';
 import { evenStop, type Stop } from '../stop.ts';
+import { type SpanEnd } from '../types.ts';
 
 /** What an opening does to a fence: parts it between two jambs, or only sets a post. */
 export type Cut =
@@ -19,24 +21,43 @@ export function leastApart(line: FenceLine): number {
   return alongFace(line, line.brief.post.along + CLEAR);
 }
 
+/** By how much more a cut's thickest post must stand off another along the face. */
+export function spare(line: FenceLine, cut: Cut): number {
+  if (cut.kind === 'post') return 0;
+  const over = [cut.end.end, cut.start.end].map((end) => (end.kind === 'jamb' && end.post !== undefined ? Math.max(end.post.across, end.post.along) - line.brief.post.along : 0));
+  return alongFace(line, Math.max(0, ...over) / 2);
+}
+
+/** A jamb post that is not the fence's own: on the side of the jamb that is passed first or last. */
+export interface HingePost {
+  readonly at: 'first' | 'last';
+  readonly section: Section;
+}
+
 /**
  * A gap between jambs `width` apart on the face. Posts and skin stop at the jambs, each post's side touching the jamb's plane (on an
  * arc a radial one); lapped rails stop there too, coped ones on the post.
  */
-export function gapCut(line: FenceLine, u: number, width: number): Cut {
-  const toPost = width / 2 + postBeside(line);
-  const stop = (sign: 1 | -1): Stop => {
+export function gapCut(line: FenceLine, u: number, width: number, hinge: HingePost | null): Cut {
+  const stop = (at: HingePost['at']): Stop => {
+    const sign = at === 'first' ? -1 : 1;
+    const own = hinge?.at === at && hinge.section !== line.brief.post ? hinge.section : null;
     const jamb = inches(u + (sign * width) / 2);
-    const post = inches(u + sign * toPost);
-    return { ...evenStop({ kind: 'jamb' }, jamb), post, rail: line.brief.construction === 'lapped' ? jamb : post };
+    const post = inches(jamb + sign * postBeside(line, own ?? line.brief.post));
+    const end: SpanEnd = own === null ? { kind: 'jamb' } : { kind: 'jamb', post: own };
+    return { ...evenStop(end, jamb), post, rail: line.brief.construction === 'lapped' ? jamb : post };
   };
-  return { kind: 'gap', end: stop(-1), start: stop(1) };
+  return { kind: 'gap', end: stop('first'), start: stop('last') };
 }
 
+/** From the face to the center of a post at a jamb: on a lapped fence a thicker one stands with its cattle side in line with the others. */
+export const jambOffset = ({ section, brief }: Pick<FenceLine, 'section' | 'brief'>, post: Section): Inches =>
+  (brief.construction === 'lapped' ? inches(section.t + section.d + post.across / 2) : section.k);
+
 /** From a jamb's plane to the center of the post that touches it, along the face. */
-function postBeside(line: FenceLine): number {
-  const half = line.brief.post.along / 2;
-  const radius = radiusAtOffset(line, line.section.k);
+function postBeside(line: FenceLine, post: Section): number {
+  const half = post.along / 2;
+  const radius = radiusAtOffset(line, jambOffset(line, post));
   return radius === null || line.faceRadius === null ? half : line.faceRadius * Math.asin(half / radius);
 }
 

@@ -1,10 +1,11 @@
 import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { inches } from '../../base/quantity.ts';
+import { hingePostOf } from '../../brief/gate-steel.ts';
 import { type FenceLine } from '../fence-line.ts';
 import { facePoint } from '../fence-points.ts';
 import { type Stop } from '../stop.ts';
 import { type Foul } from '../types.ts';
-import { cutPosts, gapCut, leastApart, type Cut } from './cuts.ts';
+import { cutPosts, gapCut, leastApart, spare, type Cut } from './cuts.ts';
 import { type Spot } from './spots.ts';
 
 /** The two ends of a fence before any opening parts it. */
@@ -44,13 +45,22 @@ export function fitOpenings(spots: readonly Spot[], endsOf: (line: FenceLine) =>
   return { spots: stand, cuts, fouls };
 }
 
-const cutOf = (spot: Spot, line: FenceLine, u: number): Cut =>
-  (spot.opening.kind === 'man-gate' ? gapCut(line, u, spot.opening.width) : { kind: 'post', at: inches(u) });
+function cutOf({ opening }: Spot, line: FenceLine, u: number): Cut {
+  switch (opening.kind) {
+    case 'man-gate':
+      return gapCut(line, u, opening.width, null);
+    case 'pen-gate':
+      return gapCut(line, u, opening.width, { at: opening.hangs, section: hingePostOf(line.brief, opening) });
+    case 'backstop':
+    case 'alley-gate':
+      return { kind: 'post', at: inches(u) };
+  }
+}
 
 /** Why a cut cannot stand: too near to an end of its fence or to another opening. `measured` is by how much. */
 function foulOf(spot: Spot, line: FenceLine, cut: Cut, ends: Ends, taken: readonly { readonly cut: Cut; readonly path: string }[]): Foul | null {
   const [from, to] = cutPosts(cut);
-  const apart = leastApart(line);
+  const apart = leastApart(line) + spare(line, cut);
   const low = Math.max(ends.start.post, ends.start.rail, ends.start.skin) + apart;
   const high = Math.min(ends.end.post, ends.end.rail, ends.end.skin) - apart;
   const short = onPost(cut, ends) ? 0 : Math.max(low - from, to - high);
@@ -61,7 +71,8 @@ function foulOf(spot: Spot, line: FenceLine, cut: Cut, ends: Ends, taken: readon
   if (short > SAME_LENGTH) return place(short, null);
   for (const other of taken) {
     const [first, last] = cutPosts(other.cut);
-    const over = Math.min(last + apart - from, to + apart - first);
+    const both = apart + spare(line, other.cut);
+    const over = Math.min(last + both - from, to + both - first);
     if (over > SAME_LENGTH) return place(over, other.path);
   }
   return null;

@@ -1,6 +1,6 @@
 import { inches, type Inches } from '../../base/quantity.ts';
 import { SAME_LENGTH } from '../../base/tolerance.ts';
-import { type Brief, type Fault, type OpeningBrief, type Side } from '../../brief/types.ts';
+import { isJambed, type Brief, type Fault, type OpeningBrief, type Side } from '../../brief/types.ts';
 import { printLength } from '../../units/index.ts';
 import { type FenceLine } from '../fence-line.ts';
 import { type Run } from '../types.ts';
@@ -9,8 +9,8 @@ import { type Run } from '../types.ts';
 export interface Spot {
   readonly opening: OpeningBrief;
   readonly run: Run;
-  /** From the run's start along its centerline; null off the chute. */
-  readonly along: Inches | null;
+  /** From the run's start along its centerline. */
+  readonly along: Inches;
   readonly places: readonly { readonly line: FenceLine; readonly u: Inches }[];
 }
 
@@ -28,7 +28,7 @@ export function openingSpots(brief: Brief, runs: readonly Run[], lines: readonly
 function spotOf(brief: Brief, opening: OpeningBrief, runs: readonly Run[], lines: readonly FenceLine[]): Found {
   const own = runs.filter(({ name, from }) => (opening.run === 'chute' ? from !== null : name === opening.run));
   const lineOf = (run: Run, side: Side): FenceLine | undefined => lines.find((line) => line.run === run.name && line.side === side);
-  const sides: readonly Side[] = opening.kind === 'man-gate' ? [opening.side] : ['left', 'right'];
+  const sides: readonly Side[] = isJambed(opening) ? [opening.side] : ['left', 'right'];
   const first = own[0];
   if (first === undefined) throw new Error(`no run ${opening.run} for ${opening.path}`);
   const missing = sides.find((side) => lineOf(first, side) === undefined);
@@ -36,20 +36,22 @@ function spotOf(brief: Brief, opening: OpeningBrief, runs: readonly Run[], lines
     const allowed = (['left', 'right'] as const).filter((side) => lineOf(first, side) !== undefined).join(', ');
     return { fault: { path: `${opening.path}.side`, code: 'fault.opening-fence', params: { side: missing, run: opening.run, allowed } } };
   }
-  // A man gate on one run counts along its face, all else along the centerline.
-  const onFace = opening.kind === 'man-gate' && opening.run !== 'chute';
+  // A gate in the fence of one run counts along its face, all else along the centerline.
+  const onFace = isJambed(opening) && opening.run !== 'chute';
   const total = own.reduce((sum, run) => sum + (onFace ? lineOf(run, sides[0]!)!.length : run.length), 0);
   if (opening.at > total + SAME_LENGTH) {
     const print = (length: number): string => printLength(inches(length), brief.units);
     return { fault: { path: `${opening.path}.at`, code: 'fault.opening-beyond', params: { at: print(opening.at), run: opening.run, length: print(total) } } };
   }
   const { run, along } = runAt(own, opening.at);
+  const coped = opening.kind === 'pen-gate' && opening.hingePost !== null && lineOf(run, opening.side)?.brief.construction === 'coped';
+  if (coped) return { fault: { path: `${opening.path}.hingePost`, code: 'fault.hinge-post-coped', params: { run: run.name, side: opening.side } } };
   const places = sides.map((side) => {
     const line = lineOf(run, side)!;
     return { line, u: inches(onFace ? along : (along * line.length) / run.length) };
   });
   const share = places[0]!.u / places[0]!.line.length;
-  return { spot: { opening, run, along: run.from === null ? null : inches(onFace ? share * run.length : along), places } };
+  return { spot: { opening, run, along: inches(onFace ? share * run.length : along), places } };
 }
 
 /** The run on which a distance along several of them falls; a joint belongs to the run that begins there. */

@@ -1,7 +1,8 @@
 /** Openings as they stand in the plan. Plain data in plan inches. */
 import { type PlanPoint } from '../../base/points.ts';
 import { type Inches, type Radians } from '../../base/quantity.ts';
-import { type BackstopBrief, type Side } from '../../brief/types.ts';
+import { type AlleyGateBrief, type BackstopBrief, type PenGateBrief, type Side } from '../../brief/types.ts';
+import { type Section } from '../../steel/types.ts';
 
 /** The ground that a leaf passes over: its pin, how far its farthest corner reaches, and the directions between which it turns. */
 export interface Swing {
@@ -38,16 +39,50 @@ export interface ManGate extends Stands {
   readonly swing: Swing;
 }
 
+/** A latched gate for cattle in a fence. `u` and the rest as a man gate's. */
+export interface PenGate extends Stands {
+  readonly kind: 'pen-gate';
+  readonly side: Side;
+  readonly u: Inches;
+  readonly from: Inches;
+  readonly to: Inches;
+  readonly bay: number;
+  readonly swings: PenGateBrief['swings'];
+  readonly hangs: PenGateBrief['hangs'];
+  readonly hingePost: Section;
+  readonly swing: Swing;
+}
+
+/** Position of a post along each face, that post's bay, and its center. */
+export type PostPair = Readonly<Record<Side, { readonly u: Inches; readonly bay: number; readonly post: PlanPoint }>>;
+
+/** A latched gate across a run, on the fence of one side. */
+export interface AlleyGate extends Stands {
+  readonly kind: 'alley-gate';
+  readonly side: Side;
+  readonly swings: AlleyGateBrief['swings'];
+  readonly sides: PostPair;
+  readonly swing: Swing;
+}
+
 /** A frame across the chute, a post on either side. */
 export interface Backstop extends Stands {
   readonly kind: 'backstop';
   readonly held: BackstopBrief['held'];
   readonly station: Inches;
-  /** Position of its post along each face, and that post's bay. */
-  readonly sides: Readonly<Record<Side, { readonly u: Inches; readonly bay: number; readonly post: PlanPoint }>>;
+  readonly sides: PostPair;
 }
 
-export type Opening = ManGate | Backstop;
+/** Parts a fence between two jambs. */
+export type JambedGate = ManGate | PenGate;
+/** Has a leaf that swings. */
+export type SwingGate = JambedGate | AlleyGate;
+export type Opening = SwingGate | Backstop;
+
+/** Whether an opening parts its fence between two jambs. */
+export const isJambedGate = (one: Opening): one is JambedGate => one.kind === 'man-gate' || one.kind === 'pen-gate';
+/** Whether an opening has a leaf that swings. */
+export const isSwingGate = (one: Opening): one is SwingGate => one.kind !== 'backstop';
 
 /** The gate that crowds: a solid leaf on the pivot post. Its swing is shut at the entry and turns with the cattle to the exit. */
 export interface CrowdGate {

@@ -1,11 +1,12 @@
 import { otherSide, type Brief, type Side } from '../../brief/types.ts';
-import { type Backstop, type CrowdGate, type Fence, type Layout, type ManGate } from '../../layout/index.ts';
+import { type CrowdGate, type Fence, type Layout, type Opening } from '../../layout/index.ts';
 import { pieceKey, type DraftPiece } from '../draft-piece.ts';
 import { type FaultList } from '../faults.ts';
 import { longestStock } from '../stock.ts';
 import { type Hardware } from '../types.ts';
 import { backstopMembers } from './backstop.ts';
 import { crowdGateMembers } from './crowd-gate.ts';
+import { latchedGateMembers } from './latched-gate.ts';
 import { type Made } from './made.ts';
 import { manGateMembers } from './man-gate.ts';
 import { spliced, type Member } from './member.ts';
@@ -30,7 +31,7 @@ export function gateParts(brief: Brief, layout: Layout, faults: FaultList): Gate
 const cutToStock = (brief: Brief, members: Extract<Made, { ok: true }>['members']): Extract<Made, { ok: true }>['members'] =>
   members.flatMap(({ member, moves }) => spliced(member, longestStock(brief, member.section)).map((part) => ({ member: part, moves })));
 
-type Gate = CrowdGate | ManGate | Backstop;
+type Gate = CrowdGate | Opening;
 
 function membersOf(brief: Brief, gate: Gate, fenceOf: (run: string, side: Side) => Fence): Made {
   switch (gate.kind) {
@@ -38,12 +39,26 @@ function membersOf(brief: Brief, gate: Gate, fenceOf: (run: string, side: Side) 
       return crowdGateMembers(brief, gate);
     case 'man-gate':
       return manGateMembers(brief, gate, fenceOf(gate.run, gate.side));
+    case 'pen-gate':
+    case 'alley-gate':
+      return latchedGateMembers(brief, gate, fenceOf(gate.run, gate.side));
     case 'backstop':
       return backstopMembers(brief, gate, { left: fenceOf(gate.run, 'left'), right: fenceOf(gate.run, 'right') });
   }
 }
 
-const faultPath = (gate: Gate): string => (gate.kind === 'man-gate' ? `${gate.path}.width` : gate.kind === 'backstop' ? 'chute.width' : 'crowdPen.radius');
+function faultPath(gate: Gate): string {
+  switch (gate.kind) {
+    case 'man-gate':
+    case 'pen-gate':
+      return `${gate.path}.width`;
+    case 'backstop':
+      return 'chute.width';
+    case 'alley-gate':
+    case 'crowd-gate':
+      return 'crowdPen.radius';
+  }
+}
 
 function piece(gate: Gate, member: Member, moves: boolean, index: number): DraftPiece {
   const { side, bay } = where(gate, member);
@@ -61,13 +76,21 @@ function piece(gate: Gate, member: Member, moves: boolean, index: number): Draft
   };
 }
 
+/** Parts of a latched gate that stand where its leaf closes. */
+const STRIKE: readonly Member['part'][] = ['stop', 'keeper'];
+
 /** Under which fence and bay a gate's piece is listed: a tooth with the outer fence, an upright with the post that it stands on. */
 function where(gate: Gate, member: Member): { readonly side: Side; readonly bay: number } {
   switch (gate.kind) {
     case 'crowd-gate':
       return { side: member.part === 'tooth' ? otherSide(gate.side) : gate.side, bay: 1 };
     case 'man-gate':
+    case 'pen-gate':
       return { side: gate.side, bay: gate.bay };
+    case 'alley-gate': {
+      const side = STRIKE.includes(member.part) ? otherSide(gate.side) : gate.side;
+      return { side, bay: gate.sides[side].bay };
+    }
     case 'backstop': {
       const right = member.outline.kind === 'bar' && member.part === 'upright' && member.outline.a.x > 0;
       const side = right ? 'right' : 'left';

@@ -1,4 +1,5 @@
 /** One piece of a gate before it has a place among the pieces: its section, sizes, and outline as seen from the front. */
+import { type FlatShape } from '../../base/flat-shape.ts';
 import { inches, pounds, type Inches, type Pounds } from '../../base/quantity.ts';
 import { type Section, type Sheet } from '../../steel/index.ts';
 import { SAME_LENGTH } from '../../base/tolerance.ts';
@@ -13,6 +14,8 @@ export interface Member {
   readonly weight: Pounds;
   readonly ends: readonly [EndCut, EndCut];
   readonly outline: GateOutline;
+  /** A flat part with holes. */
+  readonly flat?: FlatShape;
 }
 
 interface At {

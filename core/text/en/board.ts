@@ -8,6 +8,8 @@ export const board = {
   'board.handle.insideRadius': 'inside radius of {run}',
   'board.handle.angle': 'angle of {run}',
   'board.handle.spacing': 'post spacing, {side} fence of {run}',
-  'board.handle.manGate': 'place of the man gate on {run}',
+  'board.handle.man-gate': 'place of the man gate on {run}',
+  'board.handle.pen-gate': 'place of the pen gate on {run}',
+  'board.handle.alley-gate': 'place of the alley gate on {run}',
   'board.handle.backstop': 'place of the backstop on {run}',
 } as const;

@@ -45,7 +45,7 @@ export const placeBrief = {
   'place-brief.chapter.crowdPen': 'Crowd pen',
   'place-brief.chapter.chute': 'Single-file chute',
   'place-brief.chapter.fences': 'Fences',
-  'place-brief.chapter.openings': 'Man gates and backstops',
+  'place-brief.chapter.openings': 'Gates and backstops',
   'place-brief.chapter.catwalks': 'Catwalks',
   'place-brief.chapter.ramps': 'Ramps and docks',
   'place-brief.chapter.yard': 'Pad, pens and floors',

@@ -69,12 +69,18 @@ export const placeLayOut = {
 
   'place-lay-out.stands': 'Openings and catwalks',
   'place-lay-out.stands.man-gate': 'Man gate',
+  'place-lay-out.stands.pen-gate': 'Pen gate',
+  'place-lay-out.stands.alley-gate': 'Alley gate',
   'place-lay-out.stands.backstop': 'Backstop',
   'place-lay-out.stands.catwalk': 'Catwalk',
   'place-lay-out.stands.add.man-gate': 'Add a man gate',
+  'place-lay-out.stands.add.pen-gate': 'Add a pen gate',
+  'place-lay-out.stands.add.alley-gate': 'Add an alley gate',
   'place-lay-out.stands.add.backstop': 'Add a backstop',
   'place-lay-out.stands.add.catwalk': 'Add a catwalk',
   'place-lay-out.stands.remove.man-gate': 'Take the man gate out',
+  'place-lay-out.stands.remove.pen-gate': 'Take the pen gate out',
+  'place-lay-out.stands.remove.alley-gate': 'Take the alley gate out',
   'place-lay-out.stands.remove.backstop': 'Take the backstop out',
   'place-lay-out.stands.remove.catwalk': 'Take the catwalk out',
 

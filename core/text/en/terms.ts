@@ -13,5 +13,6 @@ export const terms = {
   'term.stock-each': '{length}, each section that is not in the list',
   'term.height-and-depth': 'fence height and footing depth',
   'term.under-the-fence': '{below} below the fence\'s top',
+  'term.by-gate-width': 'by the gate\'s width, or the fence\'s own where that is thicker',
   'term.clear-of-all': 'clear of everything else',
 } as const;

@@ -20,6 +20,8 @@ const STARTERS: Readonly<Record<string, readonly Starter[]>> = {
   'chute.runs': [straight, arc],
   openings: [
     { kind: 'man-gate', entry: (project) => ({ kind: 'man-gate', run: 'crowd-pen', side: outerSide(project), at: '5 ft' }) },
+    { kind: 'pen-gate', entry: (project) => ({ kind: 'pen-gate', run: 'alley-1', side: outerSide(project), at: '10 ft', width: '4 ft', swings: 'out' }) },
+    { kind: 'alley-gate', entry: (project) => ({ kind: 'alley-gate', run: 'alley-1', side: outerSide(project), at: '2 ft', swings: 'back' }) },
     { kind: 'backstop', entry: () => ({ kind: 'backstop', run: 'chute', at: '8 ft' }) },
   ],
   catwalks: [{ kind: '', entry: () => ({ run: 'chute', side: 'left', from: 0, to: '10 ft' }) }],

@@ -106,7 +106,7 @@ export const fieldLabels = {
   'field.footings.loadHeight': 'Height of the load',
   'field.footings.heldAtSurface': 'Held at the surface',
 
-  'field.openings': 'Man gates and backstops',
+  'field.openings': 'Gates and backstops',
   'field.openings[]': 'Opening',
   'field.openings[].kind': 'Kind',
   'field.openings[].run': 'Run',
@@ -114,6 +114,9 @@ export const fieldLabels = {
   'field.openings[].at': 'Middle at',
   'field.openings[].width': 'Clear width',
   'field.openings[].held': 'Held open by',
+  'field.openings[].swings': 'Swings',
+  'field.openings[].hangs': 'Hangs on the jamb passed',
+  'field.openings[].hingePost': 'Hinge post',
   'field.catwalks': 'Catwalks',
   'field.catwalks[]': 'Catwalk',
   'field.catwalks[].run': 'Run',

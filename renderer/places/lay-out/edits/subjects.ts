@@ -5,16 +5,19 @@ import { valueAt, withValue } from '../../../project/json-path.ts';
 import { type Units } from '../../../worker/protocol.ts';
 import { writtenLength } from '../figures.ts';
 
-export type Subject = 'man-gate' | 'backstop' | 'catwalk';
+export type Subject = 'man-gate' | 'pen-gate' | 'alley-gate' | 'backstop' | 'catwalk';
 
-/** What may be added to a run: a man gate to any with a fence, a backstop and a catwalk beside the chute. */
+/** What may be added to a run: gates in a fence to any with one, gates across it where it has two, a backstop over the chute. */
 export function subjectsFor(run: StationRun): readonly Subject[] {
-  if (/^chute-\d+$/.test(run.run)) return ['man-gate', 'backstop', 'catwalk'];
-  return /^(alley-\d+|crowd-pen|junction)$/.test(run.run) ? ['man-gate', 'catwalk'] : [];
+  if (/^chute-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'backstop', 'catwalk'];
+  if (/^alley-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'catwalk'];
+  return /^(crowd-pen|junction)$/.test(run.run) ? ['man-gate', 'pen-gate', 'catwalk'] : [];
 }
 
 /** Width of a man gate to begin with, inches: what the examples of the project format have. */
 const GATE = { in: 14, mm: 360 / 25.4 } as const;
+/** Width of a pen gate to begin with: one that an animal walks through. */
+const PEN_GATE = { in: 48, mm: 1200 / 25.4 } as const;
 
 export function addSubject(project: JsonObject, subject: Subject, run: StationRun, units: Units): JsonObject {
   const hand = valueAt(project, 'crowdPen.hand') === 'right' ? 'right' : 'left';
@@ -25,6 +28,10 @@ export function addSubject(project: JsonObject, subject: Subject, run: StationRu
   switch (subject) {
     case 'man-gate':
       return added(project, 'openings', { kind: 'man-gate', run: name, side, at: along(0.5), width: writtenLength(GATE[units], units) });
+    case 'pen-gate':
+      return added(project, 'openings', { kind: 'pen-gate', run: name, side, at: along(0.5), width: writtenLength(PEN_GATE[units], units), swings: 'out' });
+    case 'alley-gate':
+      return added(project, 'openings', { kind: 'alley-gate', run: name, side, at: along(0.5) });
     case 'backstop':
       return added(project, 'openings', { kind: 'backstop', run: name, at: along(0.5) });
     case 'catwalk':

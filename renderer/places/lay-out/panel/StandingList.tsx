@@ -11,11 +11,15 @@ import { FieldList } from './FieldList.tsx';
 
 const FIELDS: Readonly<Record<Subject, readonly string[]>> = {
   'man-gate': ['at', 'width', 'side'],
+  'pen-gate': ['at', 'width', 'side', 'swings', 'hangs', 'hingePost'],
+  'alley-gate': ['at', 'side', 'swings'],
   backstop: ['at', 'held'],
   catwalk: ['from', 'to', 'width', 'deckHeight', 'side'],
 };
 
-const kindOf = ({ list, item }: Standing): Subject => (list === 'catwalks' ? 'catwalk' : item['kind'] === 'backstop' ? 'backstop' : 'man-gate');
+const OPENINGS = ['pen-gate', 'alley-gate', 'backstop', 'man-gate'] as const;
+
+const kindOf = ({ list, item }: Standing): Subject => (list === 'catwalks' ? 'catwalk' : OPENINGS.find((kind) => kind === item['kind']) ?? 'man-gate');
 
 /** Openings and catwalks of a run, with their figures. */
 export function StandingList({ project, run, units }: { readonly project: JsonObject; readonly run: StationRun; readonly units: Units }): ReactElement | null {
