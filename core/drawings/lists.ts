@@ -1,9 +1,8 @@
-/** Bend schedule and piece list: tables on as many drawings as they need. */
+/** The piece list: a table on as many drawings as it needs. */
 import { type Column, type Drawing } from '../drafting/model.ts';
 import { printSize } from '../drafting/kit.ts';
-import { bendRows, pieceRows } from '../schedules/index.ts';
+import { pieceRows } from '../schedules/index.ts';
 import { say, type StringKey } from '../text/index.ts';
-import { printAngle } from '../units/index.ts';
 import { flowBlocks } from './flow.ts';
 import { type DrawInput, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
@@ -11,26 +10,6 @@ import { tableBlocks } from './table-blocks.ts';
 
 const start = (key: StringKey): Column => ({ title: say(key), align: 'start' });
 const end = (key: StringKey): Column => ({ title: say(key), align: 'end' });
-
-/** The bend schedule, by radius in the order of rolling, set radius and gauge rise on every row. */
-export function bendDrawings(input: DrawInput): Drawing[] {
-  const { brief, parts } = input;
-  const page = pageOf(input);
-  const size = (value: number): string => printSize({ units: brief.units }, value, true);
-  const rows = [...bendRows(brief, parts)].sort((a, b) => bySection(a.section, b.section) || a.axisRadius - b.axisRadius || b.arcLength - a.arcLength);
-  const columns = [
-    start('drawings.bend.mark'), end('drawings.bend.quantity'), start('drawings.bend.section'), end('drawings.bend.axis'), end('drawings.bend.inside'),
-    end('drawings.bend.angle'), end('drawings.bend.length'), end('drawings.bend.chord'), end('drawings.bend.rise'), end('drawings.bend.gauge'),
-    end('drawings.bend.order'), end('drawings.bend.set'),
-  ];
-  const cells = rows.map((row) => [
-    row.mark, String(row.quantity), row.section, size(row.axisRadius), size(row.insideRadius), printAngle(row.angle), size(row.arcLength), size(row.chord),
-    size(row.rise), say('drawings.bend.gaugeCell', { chord: printSize({ units: brief.units }, row.gaugeChord), rise: size(row.gaugeRise) }), size(row.orderLength), size(row.setRadius),
-  ]);
-  if (cells.length === 0) cells.push([say('drawings.bend.none'), ...columns.slice(1).map(() => '')]);
-  const title = say('drawings.bend.title');
-  return flowBlocks(page, [tableBlocks(page, title, title, columns, cells)]).map((filled, i) => drawingOf(page, filled, '6', i, title, say('drawings.bend.file')));
-}
 
 /** Every row of the piece list, in the order of the walk. */
 export function pieceDrawings(input: DrawInput): Drawing[] {
@@ -55,5 +34,3 @@ export function pieceDrawings(input: DrawInput): Drawing[] {
   const title = say('drawings.list.title');
   return flowBlocks(page, [tableBlocks(page, title, title, columns, rows)]).map((filled, i) => drawingOf(page, filled, '7', i, title, say('drawings.list.file')));
 }
-
-const bySection = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,11 +1,12 @@
 import { draft } from '../drafting/draft.ts';
 import { type Drawing } from '../drafting/model.ts';
 import { type Sheet } from '../drafting/primitives.ts';
+import { bendDrawings } from './bends/index.ts';
 import { coverDrawings } from './cover.ts';
 import { gateDrawings } from './gates.ts';
 import { type DrawInput, titleBlockOf } from './input.ts';
 import { junctionDrawings } from './junction.ts';
-import { bendDrawings, pieceDrawings } from './lists.ts';
+import { pieceDrawings } from './lists.ts';
 import { panelDrawings } from './panels.ts';
 import { planDrawings } from './plan.ts';
 import { rampDrawings } from './ramps/index.ts';

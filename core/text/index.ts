@@ -1,4 +1,5 @@
 /** The one table of words. A second language is a second set of these files. */
+import { bends } from './en/bends.ts';
 import { board } from './en/board.ts';
 import { choiceWords } from './en/brief/choices.ts';
 import { helpFences } from './en/brief/help-fences.ts';
@@ -31,6 +32,7 @@ import { terms } from './en/terms.ts';
 import { windowWords } from './en/window.ts';
 
 const table = {
+  ...bends,
   ...board,
   ...browserDesk,
   ...choiceWords,

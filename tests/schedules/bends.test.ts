@@ -66,9 +66,31 @@ describe('the bend schedule', () => {
     }
   });
 
-  it('writes the columns of the contract', () => {
+  it('comes in the order of rolling: settings from 1 within it, each of one section and radius, from the largest radius of a section down', () => {
+    for (const { brief, parts } of [work(makeBrief()), ...randomWorked(30)]) {
+      const rows = bendRows(brief, parts);
+      const settings = [...new Set(rows.map((row) => row.rollOrder))];
+      expect(settings).toEqual(settings.map((_, i) => i + 1));
+      rows.slice(1).forEach((row, i) => {
+        const before = rows[i]!;
+        if (row.section === before.section) expect(row.axisRadius).toBeLessThanOrEqual(before.axisRadius + 1e-9);
+        expect(row.rollOrder === before.rollOrder).toBe(row.section === before.section && before.axisRadius - row.axisRadius < 1e-4);
+        if (row.rollOrder === before.rollOrder) expect(row.arcLength).toBeLessThanOrEqual(before.arcLength);
+      });
+      for (const row of rows) expect(row.cuts[0] === 'square').toBe(row.cuts.every((cut) => cut === 'square'));
+    }
+  });
+
+  it('gauges a piece in the rolls at the radius that they are set to', () => {
+    const [row] = bendRows(makeBrief({ shop: { springback: 0.1 } }), oneRail(200, 100));
+    const inside = 180 - 2.375 / 2;
+    expect(Math.hypot(inside - row!.setGaugeRise!, row!.gaugeChord / 2)).toBeCloseTo(inside, 9);
+    expect(row!.setGaugeRise).toBeGreaterThan(row!.gaugeRise);
+  });
+
+  it('writes the columns of the contract, and ours to their right', () => {
     const { brief, parts } = work(makeBrief());
     const [header] = writeCsv(bendColumns('in'), bendRows(brief, parts)).split('\r\n');
-    expect(header).toBe('mark,quantity,section,axis_radius,inside_radius,outside_radius,angle_deg,arc_length,chord,rise,gauge_chord,gauge_rise,order_length,set_radius');
+    expect(header).toBe('mark,quantity,section,axis_radius,inside_radius,outside_radius,angle_deg,arc_length,chord,rise,gauge_chord,gauge_rise,order_length,set_radius,roll_order,grip,set_gauge_rise,start_end,other_end,inside_face,top_line,weld_seam');
   });
 });
