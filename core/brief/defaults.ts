@@ -10,7 +10,7 @@ export const DEFAULTS = {
   footings: { diameter: 12, depth: 36, loadHeight: 36, heldAtSurface: false },
   floors: { fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' },
   shop: {
-    sheets: [[48, 120], [60, 120]], kerf: 0.125, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint',
+    sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint',
   },
   stockLength: 252,
   control: { b: [240, 0] },

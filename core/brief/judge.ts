@@ -17,6 +17,7 @@ export function judge(judged: Judged): Looked {
   const tables = {
     stock: readSectionTable(judged, steel, 'stock', judged.file.shop?.stock),
     roll: readSectionTable(judged, steel, 'roll', judged.file.shop?.roll),
+    rack: readSectionTable(judged, steel, 'rack', judged.file.shop?.rack),
   };
   for (const draft of eachDraft(fences)) holdFence(judged, draft);
   holdSheets(judged, builtDrafts(fences, judged.file));

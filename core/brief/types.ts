@@ -63,11 +63,25 @@ export interface RollLimit {
   readonly length: Inches;
 }
 
+/** Bars of one length that stand on the rack. */
+export interface RackBars {
+  readonly length: Inches;
+  readonly count: number;
+  /** Of one; null: none was said. */
+  readonly price: number | null;
+}
+
 export interface ShopBrief {
   /** Stock lengths by section name, ascending; a section without an entry has 252 in (21 ft). */
   readonly stock: Readonly<Record<string, readonly Inches[]>>;
   readonly sheets: readonly (readonly [Inches, Inches])[];
+  /** Bars at hand by section name, longest first. */
+  readonly rack: Readonly<Record<string, readonly RackBars[]>>;
   readonly kerf: Inches;
+  /** Cut off the rough end of a bar before its first piece. */
+  readonly trim: Inches;
+  /** What is left of a bar is kept where it is at least so long. */
+  readonly keepDrop: Inches;
   readonly weldGap: Inches;
   readonly grip: Inches;
   /** A ratio, 0 to 0.3. */
@@ -76,6 +90,8 @@ export interface ShopBrief {
   readonly plateKerf: Inches;
   readonly coating: 'paint' | 'galvanized' | 'bare';
   readonly roll: Readonly<Record<string, RollLimit>>;
+  /** By the name of a row of the bill; of one of its unit. `SECTION=LENGTH`: of one bar. */
+  readonly prices: Readonly<Record<string, number>>;
 }
 
 /** A loading or unloading ramp with its dock. */

@@ -9,12 +9,15 @@ import { paperNamed } from '../drafting/paper.ts';
 import { type Paper } from '../drafting/primitives.ts';
 import { type Layout } from '../layout/index.ts';
 import { type Parts } from '../parts/index.ts';
+import { type CutList } from '../shop/cut-list/index.ts';
 
 export interface DrawInput {
   readonly brief: Brief;
   readonly layout: Layout;
   readonly parts: Parts;
   readonly font: Font;
+  /** The cut list where it is planned; without it the set has no drawings of it. */
+  readonly cuts?: CutList | null;
 }
 
 /** A paper with the kit, the title block and the room inside it. */

@@ -6,4 +6,5 @@ export { keepMarks } from './keep-marks.ts';
 export { MANIFEST_PATH, readManifest, type Manifest } from './manifest.ts';
 export { type PackageTools } from './tools.ts';
 export { type FileKind, type PackageFile } from './types.ts';
+export { reuse } from './reuse.ts';
 export { type ScheduleTable, scheduleTables } from './schedule-tables.ts';

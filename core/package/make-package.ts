@@ -2,6 +2,7 @@ import { type DefaultUsed } from '../brief/index.ts';
 import { say } from '../text/index.ts';
 import { writeJson } from '../writers/index.ts';
 import { drawingJobs } from './drawing-jobs.ts';
+import { type CutList } from '../shop/cut-list/index.ts';
 import { type Job } from './job.ts';
 import { keepMarks } from './keep-marks.ts';
 import { BUILT_KINDS, type PackageKind } from './kinds.ts';
@@ -38,7 +39,8 @@ export interface Made {
 export async function* makePackage(pipeline: Pipeline, input: PackageInput, tools: PackageTools): AsyncGenerator<Made, void, undefined> {
   const { brief } = input.design;
   const kinds = BUILT_KINDS.filter((kind) => input.only?.includes(kind) ?? true);
-  const jobs = packageJobs(pipeline, input, kinds, tools);
+  const cuts = kinds.includes('drawings') || kinds.includes('schedules') ? await cutListOf(pipeline, input.design, tools) : null;
+  const jobs = packageJobs(pipeline, input, kinds, cuts, tools);
   const total = jobs.length + 1;
   const files: PackageFile[] = [];
   for (const job of jobs) {
@@ -51,7 +53,19 @@ export async function* makePackage(pipeline: Pipeline, input: PackageInput, tool
   yield { file: { path: MANIFEST_PATH, kind: 'manifest', title: say('package.manifest'), bytes: manifest }, done: total, total };
 }
 
-function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly PackageKind[], tools: PackageTools): readonly Job[] {
+/** The cut list, planned to its end: a package holds no lesser one. Rejects where the solver can't be had. */
+async function cutListOf(pipeline: Pipeline, design: Design, tools: PackageTools): Promise<CutList> {
+  const solve = await tools.solver().catch((error: unknown) => {
+    throw new Error(say('package.no-solver', { reason: error instanceof Error ? error.message : String(error) }), { cause: error });
+  });
+  const plans = pipeline.cutList(pipeline.cutJobs(design), solve);
+  for (;;) {
+    const step = plans.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly PackageKind[], cuts: CutList | null, tools: PackageTools): readonly Job[] {
   const { design, defaults } = input;
   const { brief } = design;
   const has = (kind: PackageKind): boolean => kinds.includes(kind);
@@ -63,9 +77,9 @@ function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly Pa
     make: () => utf8(keepMarks(input.text, design.parts.marks)),
   }];
   if (has('stations')) jobs.push({ path: 'stations.json', kind: 'stations', title: say('package.stations'), make: () => utf8(writeJson(schedules.stations)) });
-  if (has('drawings')) jobs.push(...drawingJobs(pipeline.drawings(design), brief, tools));
+  if (has('drawings')) jobs.push(...drawingJobs(pipeline.drawings(design, cuts), brief, tools));
   if (has('templates')) jobs.push(...templateJobs(design, tools));
-  if (has('schedules')) jobs.push(...scheduleJobs(schedules, brief.units));
+  if (has('schedules')) jobs.push(...scheduleJobs(schedules, cuts, brief.units));
   if (has('report')) jobs.push(...reportJobs({ brief, findings: pipeline.findings(design), defaults }, tools));
   const paths = new Set(jobs.map((job) => job.path));
   if (paths.size !== jobs.length) throw new Error(`two files in one place: ${jobs.map((job) => job.path).join(', ')}`);

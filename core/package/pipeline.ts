@@ -13,6 +13,8 @@ import { drawSet, titleBlockOf } from '../drawings/index.ts';
 import { planDrawings } from '../drawings/plan.ts';
 import { type Layout, layOut } from '../layout/index.ts';
 import { makeParts, type Parts } from '../parts/index.ts';
+import { type CutList, type CutListProgress, planCutList, type SectionJob, sectionJobs } from '../shop/cut-list/index.ts';
+import { type LinearSolver } from '../shop/linear-solver.ts';
 import { reuse } from './reuse.ts';
 import { scheduleRows, type Schedules } from './schedule-rows.ts';
 import { tracked } from './tracked.ts';
@@ -38,8 +40,12 @@ export interface Pipeline {
   /** The live plan at a scale of the screen: what a drag shows. */
   board(design: Design, options: BoardOptions): BoardPicture;
   schedules(design: Design): Schedules;
-  /** The whole set, in its order. */
-  drawings(design: Design): readonly Sheet[];
+  /** What has to be cut from bars: the very same thing as before where nothing of it has changed. */
+  cutJobs(design: Design): readonly SectionJob[];
+  /** Plans the cut list, or gives the one that was last planned for these jobs. */
+  cutList(jobs: readonly SectionJob[], solve: LinearSolver): Generator<CutListProgress, CutList>;
+  /** The whole set, in its order. Without a cut list it has no drawings of it. */
+  drawings(design: Design, cuts?: CutList | null): readonly Sheet[];
 }
 
 export function createPipeline(font: Font): Pipeline {
@@ -55,7 +61,10 @@ export function createPipeline(font: Font): Pipeline {
   // Figure by figure: the options that ask for the same are the same, whoever asks.
   const board = tracked((brief: Brief, of: Layout, made: Parts, scale: number, sizes: boolean, marks: boolean, sights: boolean, dragged: string | null) =>
     boardPicture({ brief, layout: of, parts: made, font }, { scale, sizes, marks, sights, dragged }));
-  const drawings = tracked((brief: Brief, of: Layout, made: Parts) => drawSet({ brief, layout: of, parts: made, font }));
+  const drawings = tracked((brief: Brief, of: Layout, made: Parts, cuts: CutList | null) => drawSet({ brief, layout: of, parts: made, font, cuts }));
+  const jobs = tracked((brief: Brief, made: Parts) => sectionJobs(brief, made));
+  let lastJobs: readonly SectionJob[] | null = null;
+  let cut: { readonly jobs: readonly SectionJob[]; readonly list: CutList } | null = null;
   return {
     read: (text, units) => {
       const read = readBrief(text);
@@ -72,7 +81,15 @@ export function createPipeline(font: Font): Pipeline {
     findings: (design) => findings(design.brief, design.layout, design.parts),
     plan: (design) => plan(design.brief, design.layout, design.parts),
     board: ({ brief, layout: of, parts: made }, { scale, sizes, marks, sights, dragged }) => board(brief, of, made, scale, sizes, marks, sights, dragged),
-    drawings: (design) => drawings(design.brief, design.layout, design.parts),
+    cutJobs: (design) => {
+      lastJobs = reuse(lastJobs, jobs(design.brief, design.parts));
+      return lastJobs;
+    },
+    *cutList(of, solve) {
+      if (cut?.jobs !== of) cut = { jobs: of, list: yield* planCutList(of, solve) };
+      return cut.list;
+    },
+    drawings: (design, cuts = null) => drawings(design.brief, design.layout, design.parts, cuts),
     schedules: (design) => schedules(design.brief, design.layout, design.parts),
   };
 }

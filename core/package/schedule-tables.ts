@@ -1,4 +1,5 @@
 import { bendColumns, type Column, materialColumns, openingColumns, pieceColumns, stakeoutColumns, type Units } from '../schedules/index.ts';
+import { type CutList, cutListColumns, cutListRows } from '../shop/cut-list/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { csvCells, writeCsv } from '../writers/index.ts';
 import { type Schedules } from './schedule-rows.ts';
@@ -14,10 +15,11 @@ export interface ScheduleTable {
   csv(): string;
 }
 
-/** Every schedule of a package, in its order, lengths in the package's units. */
-export const scheduleTables = (schedules: Schedules, units: Units): readonly ScheduleTable[] => [
+/** Every schedule of a package, in its order, lengths in the package's units; the cut list once it is planned. */
+export const scheduleTables = (schedules: Schedules, cuts: CutList | null, units: Units): readonly ScheduleTable[] => [
   table('pieces', 'package.pieces', pieceColumns(units), schedules.pieces),
   table('bends', 'package.bends', bendColumns(units), schedules.bends),
+  ...(cuts === null ? [] : [table('cut-list', 'package.cut-list', cutListColumns(units), cutListRows(cuts))]),
   table('materials', 'package.materials', materialColumns(), schedules.materials),
   table('openings', 'package.openings', openingColumns(units), schedules.openings),
   table('stakeout', 'package.stakeout', stakeoutColumns(units), schedules.stakeout),

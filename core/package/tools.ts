@@ -1,6 +1,7 @@
 import { type Brief } from '../brief/index.ts';
 import { type Font } from '../drafting/font.ts';
 import { type Sheet } from '../drafting/primitives.ts';
+import { type LinearSolver } from '../shop/linear-solver.ts';
 import { say } from '../text/index.ts';
 import { type MakePdf, writePdf } from '../writers/index.ts';
 
@@ -8,6 +9,8 @@ import { type MakePdf, writePdf } from '../writers/index.ts';
 export interface PackageTools {
   readonly font: Font;
   readonly makePdf: MakePdf;
+  /** The solver that the cut list is planned with, made ready when it is first asked for. Rejects where it can't be had. */
+  solver(): Promise<LinearSolver>;
   /** SHA-256 in lower-case hexadecimal. */
   sha256(bytes: Uint8Array): string;
 }

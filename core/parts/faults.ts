@@ -1,5 +1,6 @@
 /** What in a brief cannot be made of the shop's stock. Each is told once for a place in the file. */
 import { inches } from '../base/quantity.ts';
+import { pathText } from '../brief/path-fault.ts';
 import { type Brief, type Fault } from '../brief/types.ts';
 import { printLength } from '../units/index.ts';
 import { type Fence } from '../layout/index.ts';
@@ -37,6 +38,11 @@ export class FaultList {
 
   skinTooTall(fence: Fence, height: number): void {
     this.#add(`${fence.brief.path}.rails`, 'fault.skin-too-tall', fence, { height: this.#print(height) });
+  }
+
+  pieceOverStock(piece: { readonly mark: string; readonly kind: string; readonly run: string; readonly side: string; readonly section: string }, length: number, stock: number): void {
+    const { mark, kind, run, side, section } = piece;
+    this.#put(pathText(['shop', 'stock', section]), 'fault.piece-over-stock', { mark, kind, run, side, section, length: this.#print(length), stock: this.#print(stock) });
   }
 
   gateSkin(path: string): void {

@@ -8,6 +8,7 @@ import { gateParts } from './gates/gate-parts.ts';
 import { lappedRails } from './lapped-rails.ts';
 import { markBook } from './marks.ts';
 import { platePieces } from './plate-pieces.ts';
+import { holdStock } from './hold-stock.ts';
 import { isRampFence, rampPieces } from './ramps/ramp-pieces.ts';
 import { postLookup } from './post-lookup.ts';
 import { postPieces } from './post-pieces.ts';
@@ -29,7 +30,9 @@ export function makeParts(brief: Brief, layout: Layout): PartsResult {
   const gates = gateParts(brief, layout, faults);
   const drafts = [...railsAndSkins(brief, layout, faults), ...rampPieces(brief, layout, faults), ...postPieces(layout), ...platePieces(layout), ...gates.pieces];
   if (faults.all.length > 0) return { ok: false, faults: faults.all };
-  return { ok: true, parts: { ...markPieces(brief, walkOrder(layout, drafts)), hardware: gates.hardware } };
+  const marked = markPieces(brief, walkOrder(layout, drafts));
+  holdStock(brief, marked.pieces, faults);
+  return faults.all.length > 0 ? { ok: false, faults: faults.all } : { ok: true, parts: { ...marked, hardware: gates.hardware } };
 }
 
 /** Gives every piece its mark and the figures that go with it. Written out field by field: it is done for every piece at every drag. */

@@ -1,8 +1,9 @@
 /** The core as a worker asks it: one pipeline, one project at a time. */
 import { handles } from '../../core/board/index.ts';
 import { type Brief, printFault } from '../../core/brief/index.ts';
-import { createPipeline, type Design, type PackageTools, scheduleTables } from '../../core/package/index.ts';
+import { createPipeline, type Design, type PackageTools, reuse, scheduleTables } from '../../core/package/index.ts';
 import { type Piece } from '../../core/parts/index.ts';
+import { type CutList, type SectionJob } from '../../core/shop/cut-list/index.ts';
 import { type PieceTitle, type Question, type Questions, type ShownFault, type Table } from './protocol.ts';
 import { stakesOf } from './stakes.ts';
 
@@ -18,6 +19,9 @@ export function createAnswers(tools: PackageTools): Answers {
     if (design === null) throw new Error('nothing is laid out yet');
     return design;
   };
+  let taken: { readonly jobs: readonly SectionJob[]; readonly list: CutList } | null = null;
+  /** The cut list that was planned elsewhere, as long as nothing of what is cut has changed. */
+  const cutList = (): CutList | null => (taken !== null && taken.jobs === pipeline.cutJobs(laidOut()) ? taken.list : null);
   return {
     lay: ({ text, board }) => {
       const read = pipeline.read(text, null);
@@ -37,9 +41,9 @@ export function createAnswers(tools: PackageTools): Answers {
         },
       };
     },
-    sheets: () => pipeline.drawings(laidOut()).map((sheet) => ({ number: sheet.number, title: sheet.title, paper: sheet.paper.name, marks: marksOn(laidOut(), sheet) })),
+    sheets: () => pipeline.drawings(laidOut(), cutList()).map((sheet) => ({ number: sheet.number, title: sheet.title, paper: sheet.paper.name, marks: marksOn(laidOut(), sheet) })),
     sheet: ({ index }) => {
-      const sheet = pipeline.drawings(laidOut())[index];
+      const sheet = pipeline.drawings(laidOut(), cutList())[index];
       if (sheet === undefined) throw new Error(`no drawing ${String(index)}`);
       return { sheet, marks: Object.fromEntries(laidOut().parts.pieces.map((piece) => [piece.key, piece.mark])), font: fontSize };
     },
@@ -49,8 +53,15 @@ export function createAnswers(tools: PackageTools): Answers {
       const worked = read.ok ? pipeline.design(read.brief) : null;
       return { marks: worked?.ok === true ? worked.design.parts.marks : null };
     },
-    tables: () => tablesOf(pipeline.schedules(laidOut()), laidOut().brief),
-    stakes: () => stakesOf(laidOut().brief, pipeline.schedules(laidOut()).stakeout, pipeline.drawings(laidOut())),
+    tables: () => tablesOf(pipeline.schedules(laidOut()), cutList(), laidOut().brief),
+    stakes: () => stakesOf(laidOut().brief, pipeline.schedules(laidOut()).stakeout, pipeline.drawings(laidOut(), cutList())),
+    cutJobs: () => pipeline.cutJobs(laidOut()),
+    cuts: ({ jobs, list }) => {
+      const now = pipeline.cutJobs(laidOut());
+      const same = reuse(now, jobs) === now;
+      if (same) taken = { jobs: now, list };
+      return { taken: same };
+    },
   };
 }
 
@@ -66,8 +77,8 @@ function marksOn(design: Design, sheet: { readonly primitives: Questions['sheet'
   return [...new Set(design.parts.pieces.filter((piece) => shown.has(piece.key)).map((piece) => piece.mark))];
 }
 
-const tablesOf = (schedules: Parameters<typeof scheduleTables>[0], brief: Brief): readonly Table[] =>
-  scheduleTables(schedules, brief.units).map((table) => {
+const tablesOf = (schedules: Parameters<typeof scheduleTables>[0], cuts: CutList | null, brief: Brief): readonly Table[] =>
+  scheduleTables(schedules, cuts, brief.units).map((table) => {
     const mark = table.columns.findIndex((column) => column.name === 'mark');
     return {
       id: table.id,

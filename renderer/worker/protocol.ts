@@ -6,6 +6,7 @@ import { type FontSize } from '../../core/drafting/font.ts';
 import { type Sheet } from '../../core/drafting/primitives.ts';
 import { type PackageKind } from '../../core/package/index.ts';
 import { type PieceKind } from '../../core/parts/index.ts';
+import { type CutList, type SectionJob } from '../../core/shop/cut-list/index.ts';
 import { type StakeRow, type Stations } from '../../core/schedules/index.ts';
 
 export type Units = 'in' | 'mm';
@@ -102,6 +103,10 @@ export interface Questions {
   readonly marks: { readonly ask: { readonly text: string }; readonly answer: { readonly marks: Readonly<Record<string, string>> | null } };
   readonly tables: { readonly ask: null; readonly answer: readonly Table[] };
   readonly stakes: { readonly ask: null; readonly answer: Stakes };
+  /** What has to be cut from bars. */
+  readonly cutJobs: { readonly ask: null; readonly answer: readonly SectionJob[] };
+  /** Hands over the cut list that was planned for these jobs; not taken where the design now has others. */
+  readonly cuts: { readonly ask: { readonly jobs: readonly SectionJob[]; readonly list: CutList }; readonly answer: { readonly taken: boolean } };
 }
 
 export type Question = keyof Questions;

@@ -31,8 +31,8 @@ describe('the example of the project contract', () => {
     expect(brief.postLoad).toBeNull();
     expect(brief.floorFall).toBe(0.02);
     expect(brief.shop).toEqual({
-      stock: { 'pipe 2 sch 40': [252], 'pipe 2 1/2 sch 40': [252, 288] }, sheets: [[48, 120], [60, 120]], kerf: 0.125, weldGap: 0.125, grip: 8,
-      springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {},
+      stock: { 'pipe 2 sch 40': [252], 'pipe 2 1/2 sch 40': [252, 288] }, rack: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24,
+      weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {}, prices: {},
     });
     expect(brief.control).toMatchObject({ b: { x: 240, y: 0 }, c: null });
     expect(brief.marks).toEqual({});
@@ -55,7 +55,9 @@ describe('the example of the project contract', () => {
     const pipes = ['4', '1 1/2', '1', '1 1/4', '1/2'].map((size) => `pipe ${size} sch 40`);
     expect(defaults).toEqual([
       { path: 'footings.heldAtSurface', value: 'no' },
+      { path: 'shop.rack', value: 'none' },
       ...pipes.map((pipe) => ({ path: `shop.stock["${pipe}"]`, value: `21'-0"` })),
+      { path: 'shop.trim', value: '0"' }, { path: 'shop.keepDrop', value: `2'-0"` },
     ]);
   });
 });
@@ -69,7 +71,7 @@ describe('a project that says the least', () => {
       cattle: { weight: 1250, kind: 'mature', flighty: false, horned: false, bodyLength: 96, eyeHeight: 50, headPerDay: 300 },
       crowdPen: { sweep: Math.PI, hand: 'left', gateClearance: 1, pivotPost: { name: 'pipe 4 sch 40' } },
       footings: { diameter: 12, depth: 36 }, postLoad: null, floorFall: 0.02, control: { b: { x: 240, y: 0 }, c: null, note: '' }, marks: {},
-      shop: { stock: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {} },
+      shop: { stock: {}, rack: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {}, prices: {} },
       later: { openings: 0, catwalks: 0, squeezePad: 0, roof: 0, sortPens: 0, holdingPens: 0 },
     });
     expect(brief.fences.chute.left).toMatchObject({ height: 60, solidFrom: 0, solidTo: 60, construction: 'lapped', rails: 5, bottomRail: 12, postSpacing: 96, sheet: { name: '12 ga' } });
@@ -94,7 +96,7 @@ describe('a project that says the least', () => {
       'floors.fall': '0.02', 'floors.thickness': '6"', 'floors.pattern': 'stamped 8 in diamond',
       'footings.diameter': `1'-0"`, 'footings.depth': `3'-0"`, 'footings.load': 'none', 'footings.loadHeight': `3'-0"`, 'footings.heldAtSurface': 'no',
       'shop.stock["pipe 1 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 4 sch 40"]': `21'-0"`,
-      'shop.sheets': '48" x 120", 60" x 120"', 'shop.kerf': '1/8"', 'shop.weldGap': '1/8"', 'shop.grip': '8"', 'shop.springback': '0', 'shop.gaugeChord': `3'-0"`,
+      'shop.sheets': '48" x 120", 60" x 120"', 'shop.kerf': '1/8"', 'shop.trim': '0"', 'shop.keepDrop': `2'-0"`, 'shop.rack': 'none', 'shop.weldGap': '1/8"', 'shop.grip': '8"', 'shop.springback': '0', 'shop.gaugeChord': `3'-0"`,
       'shop.plateKerf': '0.06"', 'shop.coating': 'paint', 'shop.roll': 'none', 'shop.prices': 'none', 'control.b': `20'-0", 0"`, 'control.note': 'empty', marks: 'none',
     });
   });

@@ -9,6 +9,13 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Loopback, startLoopback } from '../../electron/loopback/index.ts';
 import { CHROMIUM, outside } from '../support/outside.ts';
 
+/** A worker that tells whether it may compile, and whether it may also run what is written in a text. */
+const TRIES_WASM = `
+  const could = [];
+  await WebAssembly.compile(Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0)).then(() => could.push('wasm'), () => {});
+  try { (0, eval)('1'); could.push('eval'); } catch { /* refused */ }
+  postMessage(could.join(' '));`;
+
 /** A page that tries what is not allowed beside what is, and writes down in its title what it could. */
 const PAGE = {
   'index.html': `<!doctype html><meta charset="utf-8"><title>nothing</title>
@@ -23,6 +30,11 @@ const PAGE = {
     const make = (name, part) => Object.assign(document.createElement(name), part);
     await tries('module', () => import('./more.js'));
     await tries('worker', () => new Promise((done, failed) => { const worker = new Worker(new URL('./worker.js', import.meta.url), { type: 'module' }); worker.onmessage = done; worker.onerror = failed; }));
+    const compiles = (name) => () => new Promise((done, failed) => { const worker = new Worker(new URL(name, import.meta.url), { type: 'module' }); worker.onmessage = ({ data }) => (data === 'wasm' ? done() : failed(new Error(data))); worker.onerror = failed; });
+    await tries('wasm', () => WebAssembly.compile(Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0)));
+    await tries('wasm in a worker', compiles('./plain-worker-1.js'));
+    await tries('wasm in the cut worker', compiles('./cut-worker-1.js'));
+    await tries('wasm in the package worker', compiles('./package-worker-1.js'));
     await tries('fetch own', async () => { if (!(await fetch('./assets/data.json')).ok) throw new Error(); });
     await tries('style object', () => { const div = document.getElementById('styled'); div.style.width = '7px'; if (getComputedStyle(div).width !== '7px') throw new Error(); });
     await tries('data image', () => loads(make('img', { src: 'data:image/gif;base64,R0lGODlhAQABAAAAACH5BAEKAAEALAAAAAABAAEAAAICTAEAOw==' })));
@@ -38,6 +50,9 @@ const PAGE = {
     await tries('base', () => { document.head.append(make('base', { href: other })); if (new URL('x', document.baseURI).origin !== new URL(other).origin) throw new Error(); });
     document.title = could.join(', ');`,
   'assets/more.js': 'export {};',
+  'assets/plain-worker-1.js': TRIES_WASM,
+  'assets/cut-worker-1.js': TRIES_WASM,
+  'assets/package-worker-1.js': TRIES_WASM,
   'assets/worker.js': 'postMessage(1);',
   'assets/data.json': '{}',
 };
@@ -82,7 +97,7 @@ describe.skipIf(!outside('chromium'))('in a browser the loopback server\'s page'
   it('runs its own files, and nothing that is written into it or lies elsewhere', async () => {
     const page = await browser.newPage();
     await page.goto(`${loopback.address}?other=${encodeURIComponent(other)}`);
-    expect(await titled(page)).toBe('module, worker, fetch own, style object, data image');
+    expect(await titled(page)).toBe('module, worker, wasm in the cut worker, wasm in the package worker, fetch own, style object, data image');
     expect(asked).toEqual([]);
     await page.close();
   });

@@ -18,6 +18,7 @@ beforeAll(async () => {
   await writeFile(join(page, 'index.html'), '<!doctype html><title>Window</title>');
   await writeFile(join(page, 'assets', 'a b.js'), 'export {};');
   await writeFile(join(page, 'assets', 'font.ttf'), 'font');
+  for (const name of ['package-worker-Ab_1-2.js', 'cut-worker-x.js', 'worker-x.js']) await writeFile(join(page, 'assets', name), 'export {};');
   await symlink(join(home, 'secret.txt'), join(page, 'assets', 'link.txt'));
   loopback = await startLoopback(page);
   port = Number(new URL(loopback.address).port);
@@ -52,6 +53,15 @@ describe('the loopback server', () => {
       );
       expect(headers['x-content-type-options']).toBe('nosniff');
       expect(headers['access-control-allow-origin']).toBeUndefined();
+    }
+  });
+
+  it('lets the workers that plan cuts compile the solver, by their own answers alone', async () => {
+    const scripts = async (path: string): Promise<string | undefined> =>
+      String((await ask(port, path)).headers['content-security-policy']).split('; ').find((rule) => rule.startsWith('script-src'));
+    for (const path of ['/assets/package-worker-Ab_1-2.js', '/assets/cut-worker-x.js']) expect(await scripts(path), path).toBe("script-src 'self' 'wasm-unsafe-eval'");
+    for (const path of ['/', '/index.html', '/assets/a%20b.js', '/assets/worker-x.js', '/assets/cut-worker-x.js.txt', '/assets/none/my-cut-worker-x.js']) {
+      expect(await scripts(path), path).toBe("script-src 'self'");
     }
   });
 

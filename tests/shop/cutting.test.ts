@@ -154,6 +154,6 @@ describe('what can be bought', () => {
 
   it('takes a piece as long as itself without a cut', () => {
     const { plan } = last(jobOf([[300, 1]], [300], 5));
-    expect(plan.bars).toEqual([{ stock: 300, cuts: [{ mark: 'R1', length: 300, kerf: 0 }], drop: 0 }]);
+    expect(plan.bars).toEqual([{ from: 0, stock: 300, cuts: [{ mark: 'R1', length: 300, kerf: 0 }], drop: 0 }]);
   });
 });

@@ -79,7 +79,7 @@ describe('the order of the folders', () => {
     const strays = page.flatMap((file) =>
       importsOf(parse(file))
         .filter((imported) => (imported.startsWith('.')
-          ? !/^(renderer|core|electron\/bridge|electron\/pdf|shared)\//.test(normalize(join(dirname(file), imported)).replaceAll('\\', '/'))
+          ? !/^(renderer|core|electron\/bridge|electron\/pdf|electron\/solver|shared)\//.test(normalize(join(dirname(file), imported)).replaceAll('\\', '/'))
           : imported.startsWith('node:') || builtinModules.includes(imported.split('/')[0] ?? '')))
         .map((imported) => `${file}: ${imported}`));
     expect(strays).toEqual([]);

@@ -49,8 +49,11 @@ export function fences(parts: Partial<FenceBrief> = {}): Brief['fences'] {
 
 const SHOP: Brief['shop'] = {
   stock: {},
+  rack: {},
   sheets: [[inches(48), inches(120)], [inches(60), inches(120)]],
   kerf: inches(0.125),
+  trim: inches(0),
+  keepDrop: inches(24),
   weldGap: inches(0.125),
   grip: inches(8),
   springback: 0,
@@ -58,6 +61,7 @@ const SHOP: Brief['shop'] = {
   plateKerf: inches(0.06),
   coating: 'paint',
   roll: {},
+  prices: {},
 };
 
 const CATTLE: Brief['cattle'] = {

@@ -10,15 +10,21 @@ export function randomShop(draw: Draw, fences: readonly RandomFence[], pivotPost
   const grip = draw.chance(0.6) ? 8 : draw.figure(0, 48);
   const spacing = Math.max(...fences.map((fence) => fence.postSpacing));
   const height = Math.max(...fences.map((fence) => fence.height));
-  const needed = Math.max(spacing * INNER + 2 * grip + 4, height + footing, 150);
+  const trim = draw.chance(0.7) ? 0 : draw.figure(0, 12);
+  const needed = Math.max(spacing * INNER + 2 * grip + 4, height + footing, 150) + trim;
   const lengths = STOCK.filter((length) => length >= needed);
   const names = new Set([...fences.flatMap(({ rail, post }) => [rail, post]), pivotPost]);
   const stock = [...names].map((name) => [name, [draw.pick(lengths), ...(draw.chance(0.3) ? [60 + draw.whole(0, 180)] : [])]] as const);
+  const rack = [...names].filter(() => draw.chance(0.3)).map((name) => [name, Array.from({ length: draw.whole(1, 3) }, () => ({
+    length: draw.figure(6, 960), count: draw.whole(1, 12), ...(draw.chance(0.3) ? { price: draw.figure(0, 200) } : {}),
+  }))] as const);
+  const prices = [...names].flatMap((name) => (draw.chance(0.2) ? [[name, draw.figure(0, 9)] as const] : []));
   const usual = spacing * INNER < 118 && fences.every(({ rails }) => rails >= 4);
   return {
     ...(needed > 252 || draw.chance(0.7) ? { stock: Object.fromEntries(stock) } : {}),
     sheets: [...(draw.chance(0.7) ? [[48, 120], [60, 120]] : [[48, 96], [60, 144]]), ...(usual ? [[60, 144]] : [[98, Math.ceil(spacing * INNER)], [98, 192]])],
-    grip, kerf: draw.figure(0, 1), weldGap: draw.chance(0.6) ? 0.125 : draw.figure(0, 1), springback: draw.pick([0, 0, 0.02, 0.3]),
+    grip, trim, keepDrop: draw.figure(0, 960), rack: Object.fromEntries(rack), prices: { ...Object.fromEntries(prices), ...(draw.chance(0.2) ? { concrete: 140, '12 ga': 2.5, nothing: 1 } : {}) },
+    kerf: draw.figure(0, 1), weldGap: draw.chance(0.6) ? 0.125 : draw.figure(0, 1), springback: draw.pick([0, 0, 0.02, 0.3]),
     gaugeChord: draw.figure(6, 96), coating: draw.pick(['paint', 'galvanized', 'bare']),
     ...(draw.chance(0.2) ? { roll: { [fences[0]!.rail]: { radius: draw.figure(0, 200), length: draw.figure(0, 120) } } } : {}),
   };

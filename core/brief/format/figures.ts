@@ -23,7 +23,7 @@ export const DEFAULT_FIGURES: Figures = {
   ...under('fences.crowdPen', fence),
   ...under('floors', floors),
   ...under('footings', footings),
-  ...under('shop', { kerf: shop.kerf, weldGap: shop.weldGap, grip: shop.grip, springback: shop.springback, gaugeChord: shop.gaugeChord, plateKerf: shop.plateKerf, coating: shop.coating }),
+  ...under('shop', { kerf: shop.kerf, trim: shop.trim, keepDrop: shop.keepDrop, weldGap: shop.weldGap, grip: shop.grip, springback: shop.springback, gaugeChord: shop.gaugeChord, plateKerf: shop.plateKerf, coating: shop.coating }),
   ...under('catwalks[]', catwalk),
   ...under('squeezePad', pad),
   ...under('squeezePad.roof', roof),

@@ -10,7 +10,7 @@ export interface SectionEntry<T> {
 
 /** A table of the shop by section: each key a section that can be looked up, no section twice under two spellings. */
 export function readSectionTable<T>(
-  judged: Judged, steel: SteelLookup, table: 'stock' | 'roll', entries: Readonly<Record<string, T>> | undefined,
+  judged: Judged, steel: SteelLookup, table: 'stock' | 'roll' | 'rack', entries: Readonly<Record<string, T>> | undefined,
 ): readonly SectionEntry<T>[] {
   const read: (SectionEntry<T> & { readonly key: string })[] = [];
   for (const key of judged.names(['shop', table])) {

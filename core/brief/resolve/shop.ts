@@ -5,7 +5,7 @@ import { type Section } from '../../steel/index.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { pathText } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
-import { type RollLimit, type ShopBrief } from '../types.ts';
+import { type RackBars, type RollLimit, type ShopBrief } from '../types.ts';
 import { type Filler } from './filler.ts';
 import { bySectionName, type SectionEntry } from './section-table.ts';
 
@@ -13,7 +13,18 @@ import { bySectionName, type SectionEntry } from './section-table.ts';
 export interface ShopTables {
   readonly stock: readonly SectionEntry<readonly Inches[]>[];
   readonly roll: readonly SectionEntry<RollLimit>[];
+  readonly rack: readonly SectionEntry<readonly RackEntry[]>[];
 }
+
+/** As the file has it. */
+export interface RackEntry {
+  readonly length: Inches;
+  readonly count: number;
+  readonly price?: number | undefined;
+}
+
+const rackBars = (entries: readonly RackEntry[]): readonly RackBars[] =>
+  entries.map(({ length, count, price }) => ({ length, count, price: price ?? null })).sort((a, b) => b.length - a.length);
 
 function sheetSizes(given: readonly (readonly Inches[])[] | undefined, filler: Filler): ShopBrief['sheets'] {
   const pairs = given ?? DEFAULTS.shop.sheets;
@@ -28,9 +39,9 @@ function sheetSizes(given: readonly (readonly Inches[])[] | undefined, filler: F
 /** The shop, its defaults noted: stock for each section that the fences are built of. */
 export function resolveShop(file: ProjectFile, tables: ShopTables, used: readonly Section[], filler: Filler): ShopBrief {
   const shop = file.shop ?? {};
-  const { kerf, weldGap, grip, springback, gaugeChord, plateKerf, coating } = DEFAULTS.shop;
+  const { kerf, trim, keepDrop, weldGap, grip, springback, gaugeChord, plateKerf, coating } = DEFAULTS.shop;
   const stock = bySectionName(tables.stock.map(({ section, value }) => ({ section, value: [...new Set(value)].sort((a, b) => a - b) })), used);
-  for (const table of ['roll', 'prices'] as const) {
+  for (const table of ['rack', 'roll', 'prices'] as const) {
     if (shop[table] === undefined) filler.note(`shop.${table}`, say('term.none'));
   }
   for (const name of new Set(used.map((section) => section.name))) {
@@ -39,7 +50,10 @@ export function resolveShop(file: ProjectFile, tables: ShopTables, used: readonl
   return {
     stock,
     sheets: sheetSizes(shop.sheets, filler),
+    rack: bySectionName(tables.rack.map(({ section, value }) => ({ section, value: rackBars(value) })), used),
     kerf: filler.length('shop.kerf', shop.kerf, kerf),
+    trim: filler.length('shop.trim', shop.trim, trim),
+    keepDrop: filler.length('shop.keepDrop', shop.keepDrop, keepDrop),
     weldGap: filler.length('shop.weldGap', shop.weldGap, weldGap),
     grip: filler.length('shop.grip', shop.grip, grip),
     springback: filler.number('shop.springback', shop.springback, springback),
@@ -47,5 +61,6 @@ export function resolveShop(file: ProjectFile, tables: ShopTables, used: readonl
     plateKerf: filler.length('shop.plateKerf', shop.plateKerf, plateKerf),
     coating: filler.word('shop.coating', shop.coating, coating),
     roll: bySectionName(tables.roll, used),
+    prices: shop.prices ?? {},
   };
 }

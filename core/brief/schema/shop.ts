@@ -1,16 +1,22 @@
 import { RANGES } from '../ranges.ts';
 import { customSection } from './custom-section.ts';
-import { length, number } from './figures.ts';
+import { length, number, whole } from './figures.ts';
 import { byName, fields, list } from './groups.ts';
 import { choice } from './texts.ts';
 
 /** The least that the rolls take of one section; both figures are asked for where it is named. */
 const rollLimit = fields({ radius: length(RANGES.rollRadius), length: length(RANGES.rollLength) });
 
+/** Bars of one length that stand on the rack. */
+const onRack = fields({ length: length(RANGES.rackLength), count: whole(RANGES.rackCount), price: number(RANGES.price).optional() });
+
 export const shop = fields({
   stock: byName(list(length(RANGES.stockLength), RANGES.stockLengths)).optional(),
+  rack: byName(list(onRack, RANGES.rackEntries)).optional(),
   sheets: list(list(length(RANGES.sheetSide), RANGES.pair), RANGES.sheetSizes).optional(),
   kerf: length(RANGES.kerf).optional(),
+  trim: length(RANGES.trim).optional(),
+  keepDrop: length(RANGES.keepDrop).optional(),
   weldGap: length(RANGES.weldGap).optional(),
   grip: length(RANGES.grip).optional(),
   springback: number(RANGES.springback).optional(),

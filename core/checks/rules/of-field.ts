@@ -108,6 +108,7 @@ const ORIGINS: Readonly<Record<string, FieldOrigin>> = {
   shop: from('shop'),
   'shop.springback': also('shop', 'roll-limit'),
   'shop.roll': by('roll-limit'),
+  'shop.keepDrop': from('practice'),
   'shop.coating': from('practice'),
   control: by('tie-angle', 'control-clear'),
   marks: from('file'),

@@ -64,7 +64,8 @@ export function generateColumns(job: CuttingJob, sizes: readonly Size[], costs: 
       for (let left = values, first = true; ; first = false) {
         const knapsack = { sizes: taken, values: left, most, room };
         const packed = tablePattern(knapsack) ?? bestPattern(knapsack);
-        if (first) over = Math.max(over, packed.atMost / cost);
+        // A bar that costs nothing proves nothing where it is worth something.
+        if (first) over = Math.max(over, cost > 0 ? packed.atMost / cost : packed.atMost > GAIN ? Infinity : 1);
         if (packed.value <= cost + GAIN) break;
         const pattern = { stock, counts: packed.counts };
         if (patterns.has(patternKey(pattern))) break;

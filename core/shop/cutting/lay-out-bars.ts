@@ -21,7 +21,7 @@ export function layOutBars(job: CuttingJob, sizes: readonly Size[], patterns: re
         left -= kerf;
         return { mark, length: piece, kerf };
       });
-      return { stock: length, cuts, drop: left as Steps };
+      return { from: stock, stock: length, cuts, drop: left as Steps };
     });
 }
 

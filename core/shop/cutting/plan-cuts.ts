@@ -12,7 +12,7 @@ export type CutFault =
   | { readonly kind: 'too-long'; readonly mark: string; readonly length: Steps; readonly longest: Steps }
   | { readonly kind: 'rack-empty' };
 
-/** Weight of a bar's length beside the bar itself: of plans with as few bars the one that buys least steel. */
+/** Weight of a bought bar's length beside the bar itself: of plans with as few bars the one that buys least steel, the rack used first. */
 const LENGTH_WEIGHT = 1e-5;
 const SURE = 1e-6;
 /** Patterns that one program is given, and branches of its search. */
@@ -31,7 +31,7 @@ export function* planCuts(job: CuttingJob, solve: LinearSolver, left: TimeLeft =
   if (sizes.length === 0) return { bars: [], atLeast: 0, cost: null };
   const priced = job.stock.every((stock) => stock.price !== null);
   const longest = Math.max(...job.stock.map((stock) => stock.length));
-  const costs = job.stock.map((stock) => (priced ? stock.price! : job.stock.length === 1 ? 1 : 1 + (LENGTH_WEIGHT * stock.length) / longest));
+  const costs = job.stock.map((stock) => (priced ? stock.price! : job.stock.length === 1 ? 1 : 1 + (stock.count === null ? (LENGTH_WEIGHT * stock.length) / longest : 0)));
   const first = longestFirst(job, sizes);
   if (first === null) return { kind: 'rack-empty' };
 

@@ -33,6 +33,8 @@ export interface Cut {
 }
 
 export interface CutBar {
+  /** Which of the job's stock it is. */
+  readonly from: number;
   readonly stock: Steps;
   readonly cuts: readonly Cut[];
   /** What is left of the bar. */

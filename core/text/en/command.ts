@@ -83,6 +83,8 @@ Exit codes: 0 written; 1 written, but --strict and a finding says Fix; 2 the pro
   'package.pdf-subject': 'Permanent cattle working facility, revision {letter}',
   'package.pieces': 'Piece list',
   'package.bends': 'Bend schedule',
+  'package.cut-list': 'Cut list',
+  'package.no-solver': 'The solver that plans the cut list could not be started, and no lesser list is made in its place: {reason}',
   'package.materials': 'Bill of materials',
   'package.openings': 'Gates and backstops',
   'package.stakeout': 'Stakeout table',

@@ -8,6 +8,7 @@ export const layoutFaults = {
   'fault.bay-short': 'the {side} fence of {run} leaves {left} between two posts, too short for a rail: must be over {least}',
   'fault.bays-many': '{bays} bays in the whole facility, 1 to {most} are allowed',
   'fault.bay-over-stock': 'a bay of the {side} fence of {run} needs {length} of {section} for a rail, must be within its longest stock of {stock}',
+  'fault.piece-over-stock': '{mark}, a {kind} of {run} {side}, needs {length} of {section} in one piece, must be within its longest stock of {stock} after trim',
   'fault.shared-post-thin': 'a coped rail of {rail} on the {side} side of {run} meets a post of {post} that it shares with another fence, must be thinner than that post',
   'fault.rails-close-slope': 'the rows of the {side} fence of {run} are {apart} apart square to its slope of {slope}, must be {least} at least: fewer rails or a flatter ramp are allowed',
   'fault.skin-over-stock': 'a bay of the {side} fence of {run} needs a sheet of {length} by {height}, no stock sheet holds it: must be no longer than {most}',

@@ -82,14 +82,14 @@ function fullProject(): Record<string, unknown> {
   return {
     ...sample,
     fences: { ...sample['fences'], alley: fence, junction: fence, chute: fence, ramp: fence, pad: fence, pens: fence },
-    shop: { ...sample['shop'], roll: { 'pipe 2 sch 40': { radius: 60, length: 40 } }, prices: { a: 1 }, sections: { used: '2.36 x 0.17' } },
+    shop: { ...sample['shop'], roll: { 'pipe 2 sch 40': { radius: 60, length: 40 } }, rack: { 'pipe 2 sch 40': [{ length: 120, count: 3, price: 9 }] }, prices: { a: 1 }, sections: { used: '2.36 x 0.17' } },
     control: { b: [240, 0], c: [0, 300] },
     ramps: [{ kind: 'load', at: [900, 900], heading: 0 }],
     marks: { signature: 'R1' },
   };
 }
 
-const NAMES: Readonly<Record<string, string>> = { 'shop.stock': 'pipe 2 sch 40', 'shop.roll': 'pipe 2 sch 40', 'shop.prices': 'a', 'shop.sections': 'used', marks: 'signature' };
+const NAMES: Readonly<Record<string, string>> = { 'shop.stock': 'pipe 2 sch 40', 'shop.roll': 'pipe 2 sch 40', 'shop.rack': 'pipe 2 sch 40', 'shop.prices': 'a', 'shop.sections': 'used', marks: 'signature' };
 
 /** A place of the full project for a pattern; runs by whichever of them has the field. */
 function placeOf(pattern: string): string {
