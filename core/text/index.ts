@@ -14,6 +14,7 @@ import { faults } from './en/faults.ts';
 import { findings } from './en/findings.ts';
 import { gates } from './en/gates.ts';
 import { layoutFaults } from './en/layout-faults.ts';
+import { placeArcCheck } from './en/place-arc-check.ts';
 import { placeBrief } from './en/place-brief.ts';
 import { placeCheck } from './en/place-check.ts';
 import { placeHandOver } from './en/place-hand-over.ts';
@@ -47,6 +48,7 @@ const table = {
   ...helpWalk,
   ...helpYard,
   ...layoutFaults,
+  ...placeArcCheck,
   ...placeBrief,
   ...placeCheck,
   ...placeHandOver,

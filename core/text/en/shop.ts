@@ -3,18 +3,21 @@ export const shop = {
   'arc-check.usage': `Tells whether a rolled piece is the arc that was drawn, from what is measured on it.
 
   npm run arc-check -- --chord LENGTH --rise LENGTH [options]
+  npm run arc-check -- --point X,Y --point X,Y --point X,Y [options]
 
   --chord LENGTH    along a straightedge on the concave side, between the two points where it touches
   --rise LENGTH     from the middle of the straightedge to the piece
+  --point X,Y       a point of that face, two lengths from any square corner; three of them, in their order along the piece
   --radius LENGTH   radius of that face, as drawn: the inside radius of the bend schedule
   --read LENGTH     what each reading may be off by; 1/32 in where it is not given
+  --length LENGTH   of the whole piece along that face: the error is told at its ends
   --class LETTER    tolerance class of ISO 13920: A, B, C or D; B where it is not given
   --json            the figures alone, in inches
   --help            these words
 
 A length is a number of inches or has its unit: 36, "3 ft", "914 mm". Exit codes: 0 told; 2 an option is at fault.
 `,
-  'arc-check.unknown': 'is not an option of this command; allowed is --chord, --rise, --radius, --read, --class, --json, --help',
+  'arc-check.unknown': 'is not an option of this command; allowed is --chord, --rise, --point, --radius, --read, --length, --class, --json, --help',
   'arc-check.asked': 'is not given; allowed is a length over 0 in, "36", "3 ft" or "914 mm"',
   'arc-check.length': '"{value}" is not a length over 0 in; allowed is "36", "3 ft" or "914 mm"',
   'arc-check.read': '"{value}" is not a length from 0 in; allowed is "1/32", "0.5 mm"',
@@ -22,16 +25,24 @@ A length is a number of inches or has its unit: 36, "3 ft", "914 mm". Exit codes
   'arc-check.no-value': 'has no value; allowed is one after it',
   'arc-check.rise-over-half-chord': 'is over half the chord, where a rise no longer tells the radius; allowed is at most {most}',
   'arc-check.chord-over-diameter': 'is over twice the radius as drawn; allowed is at most {most}',
+  'arc-check.beside-points': 'does not go with --point; allowed is a chord and a rise, or three points',
+  'arc-check.point': '"{value}" is not two lengths with a comma between; allowed is "18 in, 1 1/8 in"',
+  'arc-check.points': 'is given {count} times; allowed is three times, in the order along the piece',
+  'arc-check.points-on-a-line': 'the three lie on a line; allowed is three points of an arc',
+  'arc-check.points-out-of-order': 'the middle one does not lie between the other two on less than half a circle; allowed is their order along the piece',
+  'arc-check.length-alone': 'tells nothing without --radius; allowed is both',
+  'arc-check.panel-over-half-turn': 'is over half a turn of the drawn radius, or of the one that was read; allowed is a piece of less than half a turn',
   'arc-check.read-over-chord': 'is half the chord or more; allowed is less than {most}',
   'arc-check.radius': 'Radius {radius}, between {low} and {high} by what the readings may be off',
   'arc-check.open': 'a straight piece',
   'arc-check.error': 'Drawn {expected}. The ends of the chord lie {error} in {way}; class {grade} of ISO 13920 allows {tolerance} in over this chord: {verdict}',
+  'arc-check.error-piece': 'Drawn {expected}. At this radius the ends of the whole piece would lie {error} in {way}; class {grade} of ISO 13920 allows {tolerance} in over its length: {verdict}',
   'arc-check.tight': 'inside the drawn arc (bent too tight)',
   'arc-check.slack': 'outside the drawn arc (bent too little)',
   'arc-check.true': 'on the drawn arc',
   'arc-check.within': 'within',
   'arc-check.outside': 'not within',
-  'arc-check.unsure': 'The readings are too rough to tell: the drawn rise and the error allowed differ by less than the reading. Measure over a longer chord.',
+  'arc-check.unsure': 'The readings are too rough to be sure of that: off by what they may be, they would say otherwise. Measure over a longer chord.',
 
   'cut-list.usage': `Cuts pieces from stock lengths with the fewest bars, and says how few any plan could use.
 

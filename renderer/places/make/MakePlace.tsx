@@ -5,6 +5,8 @@ import { useStore } from '../../project/store.ts';
 import { useAsked } from '../../worker/asked.ts';
 import { useKept } from '../../worker/kept.ts';
 import { Freshness } from '../../parts/Freshness.tsx';
+import { ArcCheck } from './arc-check/ArcCheck.tsx';
+import { drawnArc } from './arc-check/drawn-arc.ts';
 import { DrawingPane } from './DrawingPane.tsx';
 import { FlatFile } from './FlatFile.tsx';
 import './make.css';
@@ -31,6 +33,7 @@ export function MakePlace(): ReactElement {
           {taken.kind === 'drawing' && sheets.answer !== null ? <DrawingPane index={taken.index} mark={mark} /> : null}
           {taken.kind === 'schedule' ? <SchedulePane tables={tables} id={taken.id} mark={mark} /> : null}
         </div>
+        {taken.kind === 'schedule' && taken.id === 'bends' ? <ArcCheck units={laid?.units ?? 'in'} drawn={drawnArc(tables.answer ?? [], mark)} /> : null}
         {mark === null ? null : <PieceStrip mark={mark} sheets={sheets.answer ?? []} tables={tables.answer ?? []} taken={taken} onTake={take} />}
       </div>
     </section>
