@@ -12,3 +12,7 @@ export const NOISE = 1e-9;
 export const TAPE = 1 / 16;
 /** Clear paper kept round every text (drawings contract). */
 export const TEXT_CLEAR = 0.02;
+/** The widest gap between two edges of a plate that a cutting table may meet (drawings contract), and the least edge that it may be given. */
+export const CUT_GAP = 1e-6;
+/** How deep two nested parts may reach into one another: what is left of doubles where edges are laid against each other. Far under any kerf. */
+export const NEST_TOUCH = 1e-7;

@@ -16,6 +16,7 @@ import { makeParts, type Parts } from '../parts/index.ts';
 import { type CutList, type CutListProgress, planCutList, type SectionJob, sectionJobs } from '../shop/cut-list/index.ts';
 import { type LinearSolver } from '../shop/linear-solver.ts';
 import { reuse } from './reuse.ts';
+import { shopPlates, type ShopPlates } from './shop-plates.ts';
 import { scheduleRows, type Schedules } from './schedule-rows.ts';
 import { tracked } from './tracked.ts';
 
@@ -39,6 +40,8 @@ export interface Pipeline {
   plan(design: Design): readonly Sheet[];
   /** The live plan at a scale of the screen: what a drag shows. */
   board(design: Design, options: BoardOptions): BoardPicture;
+  /** What the table cuts. */
+  plates(design: Design): ShopPlates;
   schedules(design: Design): Schedules;
   /** What has to be cut from bars: the very same thing as before where nothing of it has changed. */
   cutJobs(design: Design): readonly SectionJob[];
@@ -53,7 +56,8 @@ export function createPipeline(font: Font): Pipeline {
   const layout = tracked((brief: Brief) => layOut(brief));
   const parts = tracked((brief: Brief, of: Layout) => makeParts(brief, of));
   const findings = tracked((brief: Brief, of: Layout, made: Parts) => check(brief, of, made));
-  const schedules = tracked((brief: Brief, of: Layout, made: Parts) => scheduleRows(brief, of, made));
+  const plates = tracked((brief: Brief, made: Parts) => shopPlates(brief, made));
+  const schedules = tracked((brief: Brief, of: Layout, made: Parts, cut: ShopPlates) => scheduleRows(brief, of, made, cut));
   const plan = tracked((brief: Brief, of: Layout, made: Parts) => {
     const block = titleBlockOf(brief);
     return planDrawings({ brief, layout: of, parts: made, font }).map((drawing) => draft(font, block, drawing).sheet);
@@ -90,6 +94,7 @@ export function createPipeline(font: Font): Pipeline {
       return cut.list;
     },
     drawings: (design, cuts = null) => drawings(design.brief, design.layout, design.parts, cuts),
-    schedules: (design) => schedules(design.brief, design.layout, design.parts),
+    plates: (design) => plates(design.brief, design.parts),
+    schedules: (design) => schedules(design.brief, design.layout, design.parts, plates(design.brief, design.parts)),
   };
 }

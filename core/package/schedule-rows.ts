@@ -4,6 +4,8 @@ import { type Parts } from '../parts/index.ts';
 import {
   bendRows, type BendRow, concreteRows, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, postHoleRows, stakeoutRows, type StakeRow, stations, type Stations,
 } from '../schedules/index.ts';
+import { plateRows, type PlateRow } from '../shop/plates/index.ts';
+import { type ShopPlates } from './shop-plates.ts';
 
 /** Every schedule of a project, as rows with full figures. */
 export interface Schedules {
@@ -11,15 +13,17 @@ export interface Schedules {
   readonly bends: readonly BendRow[];
   readonly materials: readonly MaterialLine[];
   readonly openings: readonly OpeningRow[];
+  readonly plates: readonly PlateRow[];
   readonly stakeout: readonly StakeRow[];
   readonly stations: Stations;
 }
 
-export const scheduleRows = (brief: Brief, layout: Layout, parts: Parts): Schedules => ({
+export const scheduleRows = (brief: Brief, layout: Layout, parts: Parts, { plates }: ShopPlates): Schedules => ({
   pieces: pieceRows(parts),
   bends: bendRows(brief, parts),
   materials: [...materialRows(brief, parts), ...hardwareRows(brief, parts), ...concreteRows(brief, layout), ...postHoleRows(brief, layout)],
   openings: openingRows(brief, layout),
+  plates: plateRows(plates),
   stakeout: stakeoutRows(brief, layout),
   stations: stations(brief, layout),
 });

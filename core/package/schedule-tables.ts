@@ -1,5 +1,6 @@
 import { bendColumns, type Column, materialColumns, openingColumns, pieceColumns, stakeoutColumns, type Units } from '../schedules/index.ts';
 import { type CutList, cutListColumns, cutListRows } from '../shop/cut-list/index.ts';
+import { plateColumns } from '../shop/plates/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { csvCells, writeCsv } from '../writers/index.ts';
 import { type Schedules } from './schedule-rows.ts';
@@ -22,6 +23,7 @@ export const scheduleTables = (schedules: Schedules, cuts: CutList | null, units
   ...(cuts === null ? [] : [table('cut-list', 'package.cut-list', cutListColumns(units), cutListRows(cuts))]),
   table('materials', 'package.materials', materialColumns(), schedules.materials),
   table('openings', 'package.openings', openingColumns(units), schedules.openings),
+  table('plates', 'package.plates', plateColumns(units), schedules.plates),
   table('stakeout', 'package.stakeout', stakeoutColumns(units), schedules.stakeout),
 ];
 

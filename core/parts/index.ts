@@ -5,7 +5,7 @@ export { copeReach, cutBack, saddleReach, slopeCopeReach, type CopeReach } from 
 export { jointPatterns, type Fits, type JointPatterns, type Joints } from './joint-patterns.ts';
 export { gateMarks } from './gates/gate-marks.ts';
 export { beamHeight } from './gates/backstop.ts';
-export { isBar, isRolled, lengthToCut, longestStock, stockLengths } from './stock.ts';
+export { isBar, isRolled, lengthToCut, longestStock, stockLengths, stockSheets } from './stock.ts';
 export { fitsSheet, skinCourses, type StockSheets } from './skin-courses.ts';
 export { isRampFence } from './ramps/ramp-pieces.ts';
 export { rampConcrete, type FormRow, type RampConcrete } from './ramps/concrete.ts';

@@ -1,6 +1,7 @@
 import { inches, type Inches } from '../base/quantity.ts';
 import { type Brief } from '../brief/types.ts';
 import { orderLength } from './bend.ts';
+import { type StockSheets } from './skin-courses.ts';
 import { type Piece } from './types.ts';
 
 /** Stock length of a section for which the shop names none: 21 ft (project contract). */
@@ -24,3 +25,9 @@ export const isRolled = (piece: Pick<Piece, 'flatHeight' | 'bend'>): boolean => 
 export function lengthToCut(brief: Brief, length: number, rolled: boolean): Inches {
   return rolled ? orderLength(length, brief.shop.grip) : inches(length);
 }
+
+/** What plates are cut from where a shop whose fences are all open names no sheet (project contract's own). */
+export const USUAL_SHEETS: StockSheets = [[inches(48), inches(120)], [inches(60), inches(120)]];
+
+/** The stock sheets that a shop buys. */
+export const stockSheets = (brief: Brief): StockSheets => (brief.shop.sheets.length === 0 ? USUAL_SHEETS : brief.shop.sheets);

@@ -22,6 +22,7 @@ import { placeLayOut } from './en/place-lay-out.ts';
 import { placeMake } from './en/place-make.ts';
 import { placeProjects } from './en/place-projects.ts';
 import { placeStakeOut } from './en/place-stake-out.ts';
+import { platesWords } from './en/plates.ts';
 import { ramps } from './en/ramps.ts';
 import { scheduleWords } from './en/schedules.ts';
 import { shell } from './en/shell.ts';
@@ -56,6 +57,7 @@ const table = {
   ...placeMake,
   ...placeProjects,
   ...placeStakeOut,
+  ...platesWords,
   ...ramps,
   ...scheduleWords,
   ...shell,

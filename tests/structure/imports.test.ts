@@ -13,6 +13,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   zod: ['brief', 'package'],
   suncalc: ['checks'],
   'csv-stringify/browser/esm/sync': ['writers'],
+  makerjs: ['shop', 'writers'],
 };
 
 /** What is wrong with one import of a file of the core, or null. */

@@ -4,6 +4,7 @@ import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { type Section, type Sheet } from '../../steel/index.ts';
 import { copeReach } from '../saddle.ts';
 import { skinCourses, type StockSheets } from '../skin-courses.ts';
+import { USUAL_SHEETS } from '../stock.ts';
 import { barMember, plateMember, type Member } from './member.ts';
 
 export interface LeafSpec {
@@ -23,8 +24,6 @@ export interface LeafSpec {
 const MITRE = { kind: 'mitre', angle: degrees(45) } as const;
 /** A skin in more pieces than this is none that a shop would make. */
 const MOST_PANELS = 40;
-/** What a gate's skin is cut from where a shop whose fences are all open names no sheet (project contract's own). */
-const USUAL_SHEETS: StockSheets = [[inches(48), inches(120)], [inches(60), inches(120)]];
 
 /** The members of a leaf; null where no stock sheet holds its skin. */
 export function leafMembers(spec: LeafSpec, sheets: StockSheets): readonly Member[] | null {

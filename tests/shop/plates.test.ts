@@ -1,0 +1,169 @@
+/** Plates for a table: what is refused, where a mark stands, what a file holds, read back by libraries that are not ours. */
+import { fileURLToPath } from 'node:url';
+import makerjs from 'makerjs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { contourArea, contourBox, contourCurves, flatArea } from '../../core/base/flat-curves.ts';
+import { contourPolygon } from '../../core/base/flat-polygon.ts';
+import { type Contour, type FlatShape, straightPath } from '../../core/base/flat-shape.ts';
+import { markStrokes } from '../../core/shop/plates/mark-place.ts';
+import { outlineOf, platesOf, refusalOf, tableModel } from '../../core/shop/plates/index.ts';
+import { inches, radians } from '../../core/base/quantity.ts';
+import { readBrief } from '../../core/brief/index.ts';
+import { layOut } from '../../core/layout/index.ts';
+import { makeParts, type Parts } from '../../core/parts/index.ts';
+import { writeTableFile } from '../../core/writers/index.ts';
+import { EXAMPLES, exampleText } from '../support/drawn.ts';
+import { outside, PYTHON, run } from '../support/outside.ts';
+import { tableBreaches } from '../support/table-breaches.ts';
+import { inFolder } from '../support/temporary.ts';
+import { byDxf, byDxfParser, type Seen } from '../writers/seen.ts';
+
+const rectangle = (x0: number, y0: number, x1: number, y1: number): Contour => straightPath([{ x: x0, y: y0 }, { x: x1, y: y0 }, { x: x1, y: y1 }, { x: x0, y: y1 }]);
+const plain = (outer: Contour, ...holes: Contour[]): FlatShape => ({ outer, holes });
+const circle = (x: number, y: number, radius: number): Contour => ({ kind: 'circle', center: { x, y }, radius });
+/** A tab: square at one end, half round at the other, a bolt hole in the round's center. */
+const TAB = plain({ kind: 'path', corners: [{ x: 0, y: 0, bulge: 0 }, { x: 5, y: 0, bulge: 1 }, { x: 5, y: 3, bulge: 0 }, { x: 0, y: 3, bulge: 0 }] }, circle(5, 1.5, 0.40625));
+/** A plate with a quarter round taken out of a corner, and one rounded. */
+const NOTCHED = plain({
+  kind: 'path',
+  corners: [{ x: 0, y: 0, bulge: 0 }, { x: 10, y: 0, bulge: 0 }, { x: 10, y: 4, bulge: -Math.tan(Math.PI / 8) }, { x: 8, y: 6, bulge: 0 }, { x: 2, y: 6, bulge: Math.tan(Math.PI / 8) }, { x: 0, y: 4, bulge: 0 }],
+}, rectangle(3, 1, 4, 5), circle(7, 2, 0.5));
+
+describe('flat outlines', () => {
+  it('measure what plane geometry says', () => {
+    expect(flatArea(TAB)).toBeCloseTo(5 * 3 + (Math.PI * 1.5 ** 2) / 2 - Math.PI * 0.40625 ** 2, 12);
+    expect(contourArea(NOTCHED.outer)).toBeCloseTo(10 * 6 - (Math.PI * 4) / 4 - (4 - (Math.PI * 4) / 4), 12);
+    expect(contourBox(TAB.outer)).toEqual({ left: 0, right: 6.5, low: 0, high: 3 });
+    const [, arc] = contourCurves(TAB.outer);
+    expect(arc).toMatchObject({ kind: 'arc', radius: 1.5, center: { x: 5, y: 1.5 } });
+  });
+
+  it('as polygons hold the metal, or lie in it', () => {
+    for (const contour of [TAB.outer, NOTCHED.outer, TAB.holes[0]!]) {
+      const area = (side: 'around' | 'within'): number => contourArea(straightPath(contourPolygon(contour, side)));
+      expect(area('around')).toBeGreaterThan(contourArea(contour));
+      expect(area('within')).toBeLessThan(contourArea(contour));
+      expect(area('around') / area('within')).toBeLessThan(1.006);
+    }
+  });
+});
+
+describe('a plate that a table could not cut', () => {
+  it.each([
+    ['not-finite', plain(straightPath([{ x: 0, y: 0 }, { x: NaN, y: 0 }, { x: 1, y: 1 }]))],
+    ['zero-length', plain(straightPath([{ x: 0, y: 0 }, { x: 4, y: 0 }, { x: 4, y: 0 }, { x: 4, y: 4 }]))],
+    ['zero-length', plain(rectangle(0, 0, 4, 4), circle(2, 2, 0))],
+    ['twice', plain(rectangle(0, 0, 4, 4), circle(2, 2, 1), circle(2, 2, 1))],
+    ['twice', plain(straightPath([{ x: 0, y: 0 }, { x: 4, y: 0 }]))],
+    ['crossing', plain(straightPath([{ x: 0, y: 0 }, { x: 4, y: 4 }, { x: 4, y: 0 }, { x: 0, y: 4 }]))],
+    ['crossing', plain(straightPath([{ x: 0, y: 0 }, { x: 4, y: 0 }, { x: 2, y: 0 }, { x: 2, y: 3 }]))],
+    ['crossing', plain(rectangle(0, 0, 4, 4), circle(4, 2, 1))],
+    ['hole-outside', plain(rectangle(0, 0, 4, 4), circle(8, 2, 1))],
+    ['hole-outside', plain(rectangle(0, 0, 9, 9), circle(4, 4, 3), circle(4, 4, 1))],
+  ] as const)('is refused: %s', (reason, shape) => {
+    expect(refusalOf(shape)).toBe(reason);
+  });
+
+  it('is none of those that it can', () => {
+    expect([TAB, NOTCHED, plain(circle(3, 3, 3), circle(3, 3, 1))].map(refusalOf)).toEqual([null, null, null]);
+  });
+});
+
+describe('a mark on a plate', () => {
+  it('stands in the metal, clear of edges and holes, smaller where there is less room', () => {
+    const tall = (shape: FlatShape, wide: number, high: number): number => {
+      const ys = (markStrokes('S12', shape, wide, high) ?? []).flat().map(({ y }) => y);
+      return Math.max(...ys) - Math.min(...ys);
+    };
+    expect(tall(plain(rectangle(0, 0, 40, 20)), 40, 20)).toBeCloseTo(1, 9);
+    expect(tall(plain(rectangle(0, 0, 40, 0.8)), 40, 0.8)).toBeCloseTo(0.5, 9);
+    // A hole where the middle is: the mark stands beside it.
+    const holed = plain(rectangle(0, 0, 20, 10), circle(10, 5, 3));
+    const points = markStrokes('S12', holed, 20, 10)!.flat();
+    expect(Math.min(...points.map(({ x, y }) => Math.hypot(x - 10, y - 5)))).toBeGreaterThan(3 + 0.1);
+    for (const { x, y } of points) expect(x > 0.1 && x < 19.9 && y > 0.1 && y < 9.9).toBe(true);
+  });
+
+  it('is left out where nothing holds it', () => {
+    expect(markStrokes('S12', plain(rectangle(0, 0, 0.5, 4)), 0.5, 4)).toBeNull();
+    expect(markStrokes('S12', plain(rectangle(0, 0, 4, 4), circle(2, 2, 1.97)), 4, 4)).toBeNull();
+  });
+});
+
+it('a skin between sloping edges is a parallelogram with the area of its piece', () => {
+  const slope = radians(0.3);
+  const ends = [{ kind: 'plumb', slope }, { kind: 'plumb', slope }] as const;
+  const shape = outlineOf({ length: inches(50), flatHeight: inches(30), ends })!;
+  expect(flatArea(shape)).toBeCloseTo(1500, 9);
+  const [a, b, c, d] = shape.outer.kind === 'path' ? shape.outer.corners : [];
+  // Its ends are plumb once its edges lie on the slope.
+  expect(Math.atan2(c!.y - b!.y, c!.x - b!.x) + slope).toBeCloseTo(Math.PI / 2, 12);
+  expect(Math.hypot(d!.x - a!.x, d!.y - a!.y)).toBeCloseTo(30 / Math.cos(slope), 12);
+});
+
+function partsOf(text: string): Parts {
+  const read = readBrief(text);
+  const laid = read.ok ? layOut(read.brief) : null;
+  const made = read.ok && laid?.ok === true ? makeParts(read.brief, laid.layout) : null;
+  if (made?.ok !== true) throw new Error('an example with faults');
+  return made.parts;
+}
+
+const shapes = [
+  ...[TAB, NOTCHED].map((shape, i) => ({ name: `own ${String(i)}`, shape, etch: markStrokes('G1', shape, contourBox(shape.outer).right, contourBox(shape.outer).high) ?? [] })),
+  ...EXAMPLES.flatMap((example) => platesOf(partsOf(exampleText(example)).pieces).map(({ mark, shape, etch }) => ({ name: `${example} ${mark}`, shape, etch: etch ?? [] }))),
+];
+const written = shapes.map(({ name, shape, etch }) => ({ name, shape, model: tableModel([shape], etch), text: writeTableFile(tableModel([shape], etch), 'in') }));
+
+/** What was drawn, from the shape alone. */
+const drawn = (shape: FlatShape): number => 1 + shape.holes.length;
+const close = (a: readonly Seen[], b: readonly Seen[], within: number): boolean =>
+  a.length === b.length && a.every((one, i) => one.type === b[i]!.type && one.figures.every((figure, n) => Math.abs(figure - b[i]!.figures[n]!) <= within));
+
+describe('a file for the table', () => {
+  it('holds closed outlines alone, arcs as arcs, holes inside', () => {
+    expect(written.flatMap(({ name, text, shape }) => tableBreaches(text, { parts: 1, pierces: drawn(shape) }).map((breach) => `${name}: ${breach}`))).toEqual([]);
+    const types = byDxfParser(written[1]!.text).model.filter(({ layer }) => layer === 'CUT').map(({ type }) => type);
+    expect(types.toSorted()).toEqual([...Array<string>(2).fill('ARC'), 'CIRCLE', ...Array<string>(8).fill('LINE')]);
+  });
+
+  it('is read alike by two libraries, and as makerjs itself would write it', () => {
+    for (const { name, model, text } of written) {
+      const read = byDxfParser(text).model;
+      expect([name, close(byDxf(text).model, read, 1e-9)]).toEqual([name, true]);
+      // It writes seven decimals.
+      const theirs = byDxfParser(makerjs.exporter.toDXF(model, { units: 'inch' })).model;
+      expect([name, close(theirs, read, 1e-7)]).toEqual([name, true]);
+    }
+  });
+
+  it('is full size in millimeters too', () => {
+    const { shape, etch } = shapes[0]!;
+    const figures = (units: 'in' | 'mm'): readonly number[] => byDxf(writeTableFile(tableModel([shape], etch), units)).model.filter(({ type }) => type === 'LINE').flatMap((one) => one.figures);
+    const [small, large] = [figures('in'), figures('mm')];
+    expect(large.every((value, i) => Math.abs(value - small[i]! * 25.4) < 1e-8)).toBe(true);
+  });
+
+  it('refuses a layer that is not the table\'s', () => {
+    const model = { paths: { a: { ...new makerjs.paths.Line([0, 0], [1, 0]), layer: 'NOTES' } } };
+    expect(() => writeTableFile(model, 'in')).toThrow(/NOTES/);
+  });
+});
+
+const reader = fileURLToPath(new URL('../readers/read_ezdxf.py', import.meta.url));
+
+describe.skipIf(!outside('ezdxf'))('files for the table read by ezdxf', () => {
+  let read: Record<string, { readonly errors: readonly string[]; readonly fixes: readonly string[]; readonly version: string; readonly units: number; readonly entities: readonly Seen[] }>;
+  beforeAll(async () => {
+    const files = Object.fromEntries(written.map(({ text }, i) => [`${String(i)}.dxf`, text]));
+    read = await inFolder(files, (folder) => JSON.parse(run(PYTHON, [reader, folder])) as typeof read);
+  }, 120_000);
+
+  it('need no mending and hold what the other readers see', () => {
+    for (const [i, { name, text }] of written.entries()) {
+      const { errors, fixes, version, units, entities } = read[`${String(i)}.dxf`]!;
+      expect([name, errors, fixes, version, units]).toEqual([name, [], [], 'AC1009', 1]);
+      expect([name, close(entities, byDxf(text).model, 1e-9)]).toEqual([name, true]);
+    }
+  });
+});
