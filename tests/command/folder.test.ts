@@ -120,8 +120,8 @@ describe('a part of a package', () => {
 
   it('says which kinds this version does not make', () =>
     withProject(project, async (home) => {
-      const outcome = await run(home, [...WORDS, '--only', 'schedules,templates']);
-      expect(outcome).toMatchObject({ code: 0, err: ['--only: no file of templates is made by this version'] });
+      const outcome = await run(home, [...WORDS, '--only', 'schedules,nests']);
+      expect(outcome).toMatchObject({ code: 0, err: ['--only: no file of nests is made by this version'] });
     }));
 });
 
