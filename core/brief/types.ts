@@ -4,9 +4,11 @@ import { type PlanPoint } from '../base/points.ts';
 import { type Section, type Sheet } from '../steel/types.ts';
 import { type OpeningBrief } from './opening-brief.ts';
 import { type Side } from './side.ts';
+import { type FloorsBrief, type SortPenBrief, type SqueezePadBrief } from './yard-brief.ts';
 
 export { otherSide, type Side } from './side.ts';
 export { isJambed, type AlleyGateBrief, type BackstopBrief, type JambedBrief, type ManGateBrief, type OpeningBrief, type PenGateBrief } from './opening-brief.ts';
+export type { FloorsBrief, RoofBrief, RoofSide, SortPenBrief, SqueezePadBrief } from './yard-brief.ts';
 
 /** What a person got wrong in the file. `path` like `chute.runs[1].angle`; `code` keys the strings table. */
 export interface Fault {
@@ -56,6 +58,8 @@ export interface FencesBrief {
   readonly junction: Readonly<Record<Side, FenceBrief>>;
   readonly chute: Readonly<Record<Side, FenceBrief>>;
   readonly ramp: Readonly<Record<Side, FenceBrief>>;
+  readonly pad: Readonly<Record<Side, FenceBrief>>;
+  readonly pens: Readonly<Record<Side, FenceBrief>>;
 }
 
 export interface RollLimit {
@@ -119,9 +123,6 @@ export interface RampBrief {
 export interface LaterSubjects {
   readonly openings: number;
   readonly catwalks: number;
-  readonly squeezePad: number;
-  readonly roof: number;
-  readonly sortPens: number;
   readonly holdingPens: number;
 }
 
@@ -171,7 +172,11 @@ export interface Brief {
   readonly footings: { readonly diameter: Inches; readonly depth: Inches };
   /** What a person says pushes on one post, how high, and whether a slab or pavement holds the post at the surface; null: no load was given. */
   readonly postLoad: { readonly load: Pounds; readonly height: Inches; readonly heldAtSurface: boolean } | null;
-  readonly floorFall: number;
+  readonly floors: FloorsBrief;
+  /** null: none. */
+  readonly squeezePad: SqueezePadBrief | null;
+  /** In the order of the walk. */
+  readonly sortPens: readonly SortPenBrief[];
   readonly shop: ShopBrief;
   readonly control: { readonly b: PlanPoint; readonly c: PlanPoint | null; readonly note: string };
   /** Piece marks already issued: signature to mark. */

@@ -11,13 +11,14 @@
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
  * | counted in the crowd pen and in the chute | man-gate, lone-animal |
  * | yes or no, nothing to measure | first-backstop-held, quiet, solid-crowd, solid-outer, tenure |
- * | only reports: Look, with the figures | crowd-gate-rest, rail-gap |
+ * | only reports: Look, with the figures | crowd-gate-rest, rail-gap, roof-daylight |
+| yes or no for the roof of the squeeze pad | roof-see-through |
  * | a note for a person: Look | night-light |
  * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare, rail-other-jurisdiction |
  * | unmet where the brief has no sort pen; where it has, a later version's: Look | return-way |
  * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
  * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
- * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, holding-area, rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise, roof-see-through, roof-daylight |
+ * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, holding-area, rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise |
  */
 import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';
 import { chuteWidth, chuteWidthLarge } from './judges/chute-width.ts';
@@ -34,6 +35,7 @@ import { postDepth } from './judges/post-depth.ts';
 import { postLineOffset } from './judges/post-line-offset.ts';
 import { railGap } from './judges/rail-gap.ts';
 import { catwalkGuard, dockHeight, loadRampWidth, rampCleat, rampCleatNeeded, rampSlope, rampStep, unloadDock, unloadWidth } from './judges/ramps.ts';
+import { roofDaylight, roofSeeThrough } from './judges/roof.ts';
 import { rollLimit } from './judges/roll-limit.ts';
 import { seesAhead } from './judges/see-ahead.ts';
 import { nightLight, railOtherJurisdiction, tenure } from './judges/site.ts';
@@ -42,11 +44,13 @@ import { returnWay, sortGate } from './judges/sorting.ts';
 import { sunGlare } from './judges/sun-glare.ts';
 import { swingFoul } from './judges/swing-foul.ts';
 import { controlClear, tieAngle } from './judges/stakeout.ts';
-import { type Judge } from './outcome.ts';
+import { later, none, type Judge } from './outcome.ts';
 import { type RuleId } from './rules/table.ts';
 
 const catwalk = subjectOf('catwalks');
-const roof = subjectOf('roof');
+/** Whether the crew at the pad is seen is not measured yet. */
+const crewSeen: Judge = (context) => (context.brief.squeezePad === null ? subjectOf('catwalks')(context) : later());
+const squeezeSeen: Judge = ({ brief }) => (brief.squeezePad === null ? none() : later());
 
 export const judges: Readonly<Record<RuleId, Judge>> = {
   'crowd-sweep': crowdSweep,
@@ -56,8 +60,8 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'crowd-gate-rest': crowdGateRest,
   'lead-length': leadLength,
   'see-ahead': seesAhead,
-  'squeeze-hidden': subjectOf('squeezePad'),
-  'crew-hidden': subjectOf('squeezePad', 'catwalks'),
+  'squeeze-hidden': squeezeSeen,
+  'crew-hidden': crewSeen,
   'single-turn': singleTurn,
   'first-backstop': firstBackstop,
   'first-backstop-held': firstBackstopHeld,
@@ -102,8 +106,8 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'unload-dock': unloadDock,
   'unload-width': unloadWidth,
   'sun-glare': sunGlare,
-  'roof-see-through': roof,
-  'roof-daylight': roof,
+  'roof-see-through': roofSeeThrough,
+  'roof-daylight': roofDaylight,
   'night-light': nightLight,
   tenure,
   'ground-fall': groundFall,

@@ -15,7 +15,7 @@ const NOTES: readonly StringKey[] = [
 ];
 const LATER: readonly (readonly [keyof DrawInput['brief']['later'], StringKey])[] = [
   ['openings', 'drawings.later.openings'], ['catwalks', 'drawings.later.catwalks'],
-  ['squeezePad', 'drawings.later.squeezePad'], ['roof', 'drawings.later.roof'], ['sortPens', 'drawings.later.sortPens'], ['holdingPens', 'drawings.later.holdingPens'],
+  ['holdingPens', 'drawings.later.holdingPens'],
 ];
 
 export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawing[] {

@@ -3,12 +3,12 @@ import { type FenceLine } from './fence-line.ts';
 
 /** Fences that follow one another in line, in walking order: one post serves both where two of them join. */
 export interface Chains {
-  /** Past the pen: alley, crowd pen, junction, chute. */
+  /** Past the pen: alley, crowd pen, junction, chute and what follows it. */
   readonly outer: readonly FenceLine[];
   /** The alley's side that ends at the pivot post. */
   readonly alley: readonly FenceLine[];
   readonly funnel: FenceLine;
-  /** The chute's side that begins at the corner with the funnel. */
+  /** The chute's side that begins at the corner with the funnel, and what follows it. */
   readonly chute: readonly FenceLine[];
 }
 

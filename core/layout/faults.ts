@@ -49,6 +49,9 @@ export function pivotFaults(brief: Brief, chains: Chains, wedge: Radians): reado
 /** The funnel's and the chute's post lines never meet. */
 export const mouthFault = (): Fault => ({ path: 'crowdPen.funnelAngle', code: 'fault.mouth-corner', params: {} });
 
+/** The post lines of a fence and of the square shoulder after it never meet. */
+export const shoulderFault = ({ lengthPath, run, side }: FenceLine): Fault => ({ path: lengthPath, code: 'fault.shoulder-corner', params: { run, side } });
+
 /** A fence whose two end posts stand in one place or the wrong way round, and more bays than a facility may have. */
 export function bayFaults(brief: Brief, fences: readonly Fence[]): readonly Fault[] {
   const faults: Fault[] = [];

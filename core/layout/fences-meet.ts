@@ -1,6 +1,8 @@
 import { carrierOf, carriersMeet } from '../base/carrier.ts';
+import { curveLength, type Curve } from '../base/curve.ts';
 import { positionFromStart } from '../base/position.ts';
-import { inches, type Inches } from '../base/quantity.ts';
+import { type PlanPoint, type Vec } from '../base/points.ts';
+import { inches, radians, type Inches } from '../base/quantity.ts';
 import { type FenceLine } from './fence-line.ts';
 import { faceCurve, radiusAtOffset } from './fence-points.ts';
 
@@ -20,7 +22,7 @@ export function fencesMeet(upstream: FenceLine, upstreamOffset: number, downstre
   let best: Meeting | null = null;
   let bestAway = Infinity;
   for (const point of carriersMeet(carrierOf(a), carrierOf(b))) {
-    const up = positionFromStart(a, point) * toFace(upstream, upstreamOffset);
+    const up = nearEnd(a, point) * toFace(upstream, upstreamOffset);
     const down = positionFromStart(b, point) * toFace(downstream, downstreamOffset);
     const away = Math.abs(upstream.length - up) + Math.abs(down);
     if (away < bestAway) {
@@ -29,6 +31,13 @@ export function fencesMeet(upstream: FenceLine, upstreamOffset: number, downstre
     }
   }
   return best;
+}
+
+/** How far along a curve from its start a point lies; on an arc by the nearer way round from its end, so that one past it is longer. */
+function nearEnd(curve: Curve<PlanPoint>, point: Vec): number {
+  if (curve.kind === 'line') return positionFromStart(curve, point);
+  const back = { ...curve, start: radians(curve.start + curve.sweep), sweep: radians(-curve.sweep) };
+  return curveLength(curve) - positionFromStart(back, point);
 }
 
 function toFace(line: FenceLine, offset: number): number {

@@ -2,11 +2,12 @@ import { planPoint } from '../base/points.ts';
 import { radians } from '../base/quantity.ts';
 import { type Brief, type Fault } from '../brief/types.ts';
 import { chainFences } from './chains.ts';
+import { findCorners } from './corners.ts';
 import { closingPlates } from './closing-plates.ts';
-import { bayFaults, buildFaults, mouthFault, pivotFaults } from './faults.ts';
+import { bayFaults, buildFaults, pivotFaults } from './faults.ts';
 import { fenceLines } from './fence-line.ts';
 import { findFouls } from './fouls/index.ts';
-import { mouthCorner } from './mouth-corner.ts';
+import { fenceJoins } from './fouls/join.ts';
 import { pivotGap } from './pivot-gap.ts';
 import { placePosts } from './posts.ts';
 import { setOutRuns } from './set-out-runs.ts';
@@ -39,9 +40,9 @@ export function layOut(brief: Brief): LayoutResult {
 
   const lastAlley = chains.alley[chains.alley.length - 1]!;
   const gaps = { alley: pivotGap(lastAlley.section, wedge), funnel: pivotGap(chains.funnel.section, wedge) };
-  const corner = mouthCorner(chains.funnel, chains.chute[0]!, gaps.funnel);
-  if (corner === null) return { ok: false, faults: [mouthFault()] };
-  const ended = chainEnds(chains, gaps, corner);
+  const found = findCorners(chains, gaps.funnel);
+  if (!found.ok) return found;
+  const ended = chainEnds(chains, gaps, found.corners);
   const fitted = fitOpenings(spots, (line) => ended.ends.get(line)!);
   const spanned = spanFences(ended, fitted.cuts);
   const walked = lines.map((line) => spanned.fences.get(line)!);
@@ -54,10 +55,7 @@ export function layOut(brief: Brief): LayoutResult {
 
   const runs = [...setOut.runs, ...added.ramps.map((ramp) => ramp.run)];
   const posts = [...standing, ...added.posts];
-  const joins = lines.flatMap((line) => {
-    const before = spanned.follows.get(line);
-    return before === undefined ? [] : [{ upstream: spanned.fences.get(before)!, downstream: spanned.fences.get(line)! }];
-  });
+  const joins = fenceJoins(lines, spanned);
   return {
     ok: true,
     layout: {

@@ -6,6 +6,7 @@ import { type Brief } from '../brief/types.ts';
 import { handedAngle, handedPoint, turnSign, type Pose } from './pose.ts';
 import { type Run } from './types.ts';
 import { otherPose, walkedRun } from './walked-run.ts';
+import { yardRuns } from './yard/yard-runs.ts';
 
 export interface SetOut {
   /** In walking order. */
@@ -15,19 +16,21 @@ export interface SetOut {
   readonly funnelLength: Inches;
 }
 
-/** Sets out the path (geometry contract, Crowd pen, junction, chute): alley, crowd pen, junction, chute, in walking order. */
+/** Sets out the path (geometry contract, Crowd pen, junction, chute): alley, crowd pen, junction, chute and what follows it, in walking order. */
 export function setOutRuns(brief: Brief): SetOut {
   const { radius, hand, funnelAngle } = brief.crowdPen;
   const { width } = brief.chute;
   const flat = Math.PI / 2 - funnelAngle < SAME_ANGLE;
   const mouthDistance = inches(flat ? 0 : (radius - width) / Math.tan(funnelAngle));
   const mouth = handedPoint(hand, radius - width / 2, mouthDistance);
+  const chute = chuteRuns(brief, { at: mouth, heading: handedAngle(hand, Math.PI / 2) });
   return {
     runs: [
       ...alleyRuns(brief),
       crowdPenRun(brief),
       junctionRun(brief, mouthDistance),
-      ...chuteRuns(brief, { at: mouth, heading: handedAngle(hand, Math.PI / 2) }),
+      ...chute,
+      ...yardRuns(brief, otherPose(chute[chute.length - 1]!, 'start')),
     ],
     mouth,
     mouthDistance,

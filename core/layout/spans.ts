@@ -1,7 +1,8 @@
 import { inches, type Inches } from '../base/quantity.ts';
 import { type Chains } from './chains.ts';
 import { type FenceLine } from './fence-line.ts';
-import { type MouthCorner } from './mouth-corner.ts';
+import { type Corners } from './corners.ts';
+import { type FenceCorner } from './fence-corner.ts';
 import { type Cut } from './openings/cuts.ts';
 import { type Ends } from './openings/fit.ts';
 import { makeSpans } from './span.ts';
@@ -25,35 +26,39 @@ export interface FencedChains {
   readonly follows: ReadonlyMap<FenceLine, FenceLine>;
 }
 
-/** The two ends of every fence of every chain. */
-export function chainEnds(chains: Chains, gaps: PivotGaps, corner: MouthCorner): ChainEnds {
+/** The two ends of every fence of every chain. A fence without a corner in `corners` goes on in line from the one before it. */
+export function chainEnds(chains: Chains, gaps: PivotGaps, corners: Corners): ChainEnds {
   const ends = new Map<FenceLine, Ends>();
   const follows = new Map<FenceLine, FenceLine>();
   const walk = (chain: readonly FenceLine[], first: Stop, lastOf: (line: FenceLine) => Stop): void => {
     chain.forEach((line, i) => {
       const before = chain[i - 1];
       if (before !== undefined) follows.set(line, before);
-      const start = before === undefined ? first : evenStop({ kind: 'joint' }, inches(0));
-      const end = i === chain.length - 1 ? lastOf(line) : evenStop({ kind: 'joint' }, line.length);
-      ends.set(line, { start, end });
+      const next = chain[i + 1];
+      ends.set(line, { start: before === undefined ? first : startOf(line), end: next === undefined ? lastOf(line) : endOf(line, next) });
     });
+  };
+  const startOf = (line: FenceLine): Stop => {
+    const corner = corners.get(line);
+    return corner === undefined ? evenStop({ kind: 'joint' }, inches(0)) : cornerStop(corner, 'downstream');
+  };
+  const endOf = (line: FenceLine, next: FenceLine): Stop => {
+    const corner = corners.get(next);
+    return corner === undefined ? evenStop({ kind: 'joint' }, line.length) : cornerStop(corner, 'upstream');
   };
   const freeStart = evenStop({ kind: 'free' }, inches(0));
   const freeEnd = (line: FenceLine): Stop => evenStop({ kind: 'free' }, line.length);
-  const { post, rail, skin, end } = corner;
   walk(chains.outer, freeStart, freeEnd);
   walk(chains.alley, freeStart, (line) => evenStop({ kind: 'pivot' }, inches(line.length - gaps.alley)));
-  walk([chains.funnel], evenStop({ kind: 'pivot' }, gaps.funnel), () => ({
-    end,
-    post: post.upstream,
-    rail: rail.upstream,
-    skin: skin.upstream,
-  }));
-  walk(chains.chute, { end, post: post.downstream, rail: rail.downstream, skin: skin.downstream }, freeEnd);
-  const first = chains.chute[0];
-  if (first !== undefined) follows.set(first, chains.funnel);
+  const first = chains.chute[0]!;
+  walk([chains.funnel], evenStop({ kind: 'pivot' }, gaps.funnel), (line) => endOf(line, first));
+  walk(chains.chute, startOf(first), freeEnd);
+  follows.set(first, chains.funnel);
   return { ends, follows };
 }
+
+const cornerStop = ({ end, post, rail, skin }: FenceCorner, at: 'upstream' | 'downstream'): Stop =>
+  ({ end, post: post[at], rail: rail[at], skin: skin[at] });
 
 /** Sets the posts of every fence between its two ends and what openings cut into it. */
 export function spanFences({ ends, follows }: ChainEnds, cuts: ReadonlyMap<FenceLine, readonly Cut[]>): FencedChains {

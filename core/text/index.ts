@@ -32,6 +32,7 @@ import { start } from './en/start.ts';
 import { templates } from './en/templates.ts';
 import { terms } from './en/terms.ts';
 import { windowWords } from './en/window.ts';
+import { yard } from './en/yard.ts';
 
 const table = {
   ...bends,
@@ -67,6 +68,7 @@ const table = {
   ...templates,
   ...terms,
   ...windowWords,
+  ...yard,
 } as const;
 
 export type StringKey = keyof typeof table;

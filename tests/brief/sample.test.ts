@@ -29,7 +29,9 @@ describe('the example of the project contract', () => {
     });
     expect(brief.footings).toEqual({ diameter: 12, depth: 36 });
     expect(brief.postLoad).toBeNull();
-    expect(brief.floorFall).toBe(0.02);
+    expect(brief.floors).toEqual({ fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' });
+    expect(brief.squeezePad).toEqual({ length: 144, width: 120, roof: { length: 288, width: 240, open: ['in', 'out'], daylight: 0.2 } });
+    expect(brief.sortPens).toEqual([{ name: 'sort-1', side: 'left', gate: 120, path: 'sortPens[0]' }]);
     expect(brief.shop).toEqual({
       stock: { 'pipe 2 sch 40': [252], 'pipe 2 1/2 sch 40': [252, 288] }, rack: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24,
       weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {}, prices: {},
@@ -48,7 +50,7 @@ describe('the example of the project contract', () => {
   });
 
   test('counts what a later version builds', () => {
-    expect(brief.later).toEqual({ openings: 0, catwalks: 1, squeezePad: 1, roof: 1, sortPens: 1, holdingPens: 1 });
+    expect(brief.later).toEqual({ openings: 0, catwalks: 1, holdingPens: 1 });
   });
 
   test('leaves to defaults the stock of the pivot post and of what gates are built of, and what has come to the format since', () => {
@@ -70,9 +72,9 @@ describe('a project that says the least', () => {
       client: '', units: 'in', paper: 'ANSI B', revision: { letter: 'A', date: '', note: '' }, alley: { runs: [{ kind: 'straight', length: 240 }] },
       cattle: { weight: 1250, kind: 'mature', flighty: false, horned: false, bodyLength: 96, eyeHeight: 50, headPerDay: 300 },
       crowdPen: { sweep: Math.PI, hand: 'left', gateClearance: 1, pivotPost: { name: 'pipe 4 sch 40' } },
-      footings: { diameter: 12, depth: 36 }, postLoad: null, floorFall: 0.02, control: { b: { x: 240, y: 0 }, c: null, note: '' }, marks: {},
+      footings: { diameter: 12, depth: 36 }, postLoad: null, floors: { fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' }, squeezePad: null, sortPens: [], control: { b: { x: 240, y: 0 }, c: null, note: '' }, marks: {},
       shop: { stock: {}, rack: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {}, prices: {} },
-      later: { openings: 0, catwalks: 0, squeezePad: 0, roof: 0, sortPens: 0, holdingPens: 0 },
+      later: { openings: 0, catwalks: 0, holdingPens: 0 },
     });
     expect(brief.fences.chute.left).toMatchObject({ height: 60, solidFrom: 0, solidTo: 60, construction: 'lapped', rails: 5, bottomRail: 12, postSpacing: 96, sheet: { name: '12 ga' } });
   });

@@ -126,8 +126,12 @@ describe('posts too near', () => {
   });
 });
 
-const joins = (layout: Layout): Set<string> =>
-  new Set(layout.posts.flatMap((p) => (p.alsoEnds === null ? [] : [`${p.alsoEnds.run}+${p.run}`])));
+/** Runs whose fences share a post, and those that only a pad's shoulder parts. */
+function joins(layout: Layout): Set<string> {
+  const shared = layout.posts.flatMap((p) => (p.alsoEnds === null ? [] : [[p.alsoEnds.run, p.run] as const]));
+  const across = shared.filter(([, next]) => next.endsWith('shoulder')).flatMap(([first, next]) => shared.filter(([one]) => one === next).map(([, last]) => [first, last] as const));
+  return new Set([...shared, ...across].map((pair) => pair.join('+')));
+}
 
 /** Pairs of runs of which a fence's face or back crosses another's, by the corners of polylines alone; joined fences left out. */
 function polylineFouls(layout: Layout): Set<string> {

@@ -44,7 +44,10 @@ export function fence(path: string, parts: Partial<FenceBrief> = {}): FenceBrief
 /** The same fence everywhere, any part replaced; the sides that differ are set by the test. */
 export function fences(parts: Partial<FenceBrief> = {}): Brief['fences'] {
   const pair = (place: string): Record<Side, FenceBrief> => ({ left: fence(place, parts), right: fence(place, parts) });
-  return { crowdPen: fence('fences.crowdPen', parts), alley: pair('fences.crowdPen'), junction: pair('fences.crowdPen'), chute: pair('fences.crowdPen'), ramp: pair('fences.crowdPen') };
+  return {
+    crowdPen: fence('fences.crowdPen', parts), alley: pair('fences.crowdPen'), junction: pair('fences.crowdPen'), chute: pair('fences.crowdPen'), ramp: pair('fences.crowdPen'),
+    pad: pair('fences.crowdPen'), pens: pair('fences.crowdPen'),
+  };
 }
 
 const SHOP: Brief['shop'] = {
@@ -115,12 +118,14 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     ramps: [],
     footings: { diameter: inches(12), depth: inches(36) },
     postLoad: null,
-    floorFall: 0.02,
+    floors: { fall: 0.02, thickness: inches(6), pattern: 'stamped 8 in diamond' },
+    squeezePad: null,
+    sortPens: [],
     shop: { ...SHOP, ...shop },
     control: { b: planPoint(240, 0), c: null, note: '' },
     marks: {},
     openings: [],
-    later: { openings: 0, catwalks: 0, squeezePad: 0, roof: 0, sortPens: 0, holdingPens: 0 },
+    later: { openings: 0, catwalks: 0, holdingPens: 0 },
     ...rest,
   };
 }

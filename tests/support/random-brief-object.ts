@@ -1,6 +1,6 @@
 /** Random complete briefs over the ranges of the project contract, for tests of what stands behind the door. */
-import { degrees, inches } from '../../core/base/quantity.ts';
-import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side } from '../../core/brief/index.ts';
+import { degrees, inches, type Inches } from '../../core/base/quantity.ts';
+import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side, type SqueezePadBrief } from '../../core/brief/index.ts';
 import { arc, fence, makeBrief, section, sheet, straight } from './brief-builder.ts';
 import { mirrorOpenings, randomOpenings } from './random-openings.ts';
 import { seeded, type Random } from './random.ts';
@@ -41,6 +41,12 @@ function randomRuns(random: Random, most: number): readonly RunBrief[] {
       : arc(random.between(60, random.chance(0.7) ? 260 : 1200), random.between(5, random.chance(0.7) ? 120 : 270), random.pick(['left', 'right'])));
 }
 
+/** A pad over its ranges, small ones more often. */
+function randomPad(random: Random): SqueezePadBrief {
+  const size = (): Inches => inches(random.chance(0.6) ? random.between(48, 240) : random.between(48, 1200));
+  return { length: size(), width: size(), roof: null };
+}
+
 /** Random brief number `seed`: the same every time. Half of them have one fence throughout, as most projects do. */
 export function randomBriefObject(seed: number): Brief {
   const random = seeded(seed);
@@ -48,6 +54,7 @@ export function randomBriefObject(seed: number): Brief {
   const same = random.chance(0.5);
   const other = (path: string): FenceBrief => (same || random.chance(0.4) ? base : randomFence(random, path));
   const pair = (place: string): Record<Side, FenceBrief> => ({ left: other(`${place}.left`), right: other(`${place}.right`) });
+  const everywhere = { left: base, right: base };
   const radius = random.between(72, 240);
   const sweep = random.chance(0.6) ? 180 : random.between(90, 240);
   const bare = makeBrief({
@@ -61,7 +68,7 @@ export function randomBriefObject(seed: number): Brief {
       pivotLength: random.chance(0.2) ? inches(120) : null,
     },
     chute: { width: inches(random.between(14, 40)), runs: randomRuns(random, 6) },
-    fences: { crowdPen: base, alley: pair('fences.alley'), junction: pair('fences.junction'), chute: pair('fences.chute'), ramp: pair('fences.ramp') },
+    fences: { crowdPen: base, alley: pair('fences.alley'), junction: pair('fences.junction'), chute: pair('fences.chute'), ramp: pair('fences.ramp'), pad: everywhere, pens: everywhere },
     footings: { diameter: inches(random.between(4, 48)), depth: inches(random.between(12, 120)) },
     shop: {
       sheets: random.chance(0.7)
@@ -72,7 +79,9 @@ export function randomBriefObject(seed: number): Brief {
       stock: random.chance(0.5) ? {} : { [base.rail.name]: [inches(240), inches(random.between(240, 504))] },
     },
   });
-  return { ...bare, openings: randomOpenings(random, bare) };
+  const openings = randomOpenings(random, bare);
+  const yard = { ...bare.fences, pad: pair('fences.pad'), pens: pair('fences.pens') };
+  return { ...bare, openings, fences: yard, squeezePad: random.chance(0.5) ? randomPad(random) : null };
 }
 
 const swap = <T>({ left, right }: Readonly<Record<Side, T>>): Record<Side, T> => ({ left: right, right: left });
@@ -80,13 +89,13 @@ const mirrorRun = (run: RunBrief): RunBrief => (run.kind === 'straight' ? run : 
 
 /** The brief of the mirrored facility: every hand and every side the other one. */
 export function mirrorBrief(brief: Brief): Brief {
-  const { crowdPen, alley, junction, chute, ramp } = brief.fences;
+  const { crowdPen, alley, junction, chute, ramp, pad, pens } = brief.fences;
   return {
     ...brief,
     alley: { runs: brief.alley.runs.map(mirrorRun) },
     crowdPen: { ...brief.crowdPen, hand: otherSide(brief.crowdPen.hand) },
     chute: { ...brief.chute, runs: brief.chute.runs.map(mirrorRun) },
-    fences: { crowdPen, alley: swap(alley), junction: swap(junction), chute: swap(chute), ramp: swap(ramp) },
+    fences: { crowdPen, alley: swap(alley), junction: swap(junction), chute: swap(chute), ramp: swap(ramp), pad: swap(pad), pens: swap(pens) },
     openings: mirrorOpenings(brief.openings),
   };
 }

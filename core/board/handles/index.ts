@@ -7,9 +7,10 @@ import { openingHandles } from './opening-handles.ts';
 import { penHandles } from './pen-handles.ts';
 import { rampHandles } from './ramp-handles.ts';
 import { runHandles } from './run-handles.ts';
+import { yardHandles } from './yard-handles.ts';
 
 /** Who has handles to give; what is built later adds its own here. */
-const GIVERS: readonly ((brief: Brief, layout: Layout) => readonly Handle[])[] = [penHandles, runHandles, fenceHandles, openingHandles, rampHandles];
+const GIVERS: readonly ((brief: Brief, layout: Layout) => readonly Handle[])[] = [penHandles, runHandles, fenceHandles, openingHandles, rampHandles, yardHandles];
 
 /** Every handle of a set-out brief, each field's figure, place and range. Lengths in inches, angles in radians. */
 export function handles(brief: Brief, layout: Layout): readonly Handle[] {

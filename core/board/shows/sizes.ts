@@ -7,13 +7,14 @@ import { overall } from '../../drawings/plan.ts';
 import { facePoint, radiusAtOffset, type Fence, type Run } from '../../layout/index.ts';
 import { openingSizes } from './opening-sizes.ts';
 import { rampSizes } from './ramp-sizes.ts';
+import { yardSizes } from './yard-sizes.ts';
 import { type Contributor, type Scene, type SizeShown } from './show.ts';
 
 export const sizes: Contributor = (scene) => {
   const { options, extremes, h } = scene;
-  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...rampSizes(scene)].filter(({ path }) => path === options.dragged) };
+  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...rampSizes(scene), ...yardSizes(scene)].filter(({ path }) => path === options.dragged) };
   if (!options.sizes) return {};
-  return { sizes: [...overall(extremes, options.scale, h).map((spec) => ({ path: null, spec })), ...fieldSizes(scene)] };
+  return { sizes: [...overall(extremes, options.scale, h).map((spec) => ({ path: null, spec })), ...fieldSizes(scene), ...yardSizes(scene)] };
 };
 
 const seen = ({ x, y }: Vec): ReturnType<typeof viewPoint> => viewPoint(x, y);
@@ -24,11 +25,18 @@ function fieldSizes(scene: Scene): readonly SizeShown[] {
   return layout.runs.flatMap((run): readonly SizeShown[] => {
     if (run.name === 'crowd-pen') return penSizes(scene, run);
     if (run.name === 'junction') return [{ path: 'crowdPen.funnelAngle', spec: funnelSize(scene) }];
-    const part = run.from === null ? 'alley' : 'chute';
+    const part = partOf(run);
+    if (part === null) return [];
     const place = `${part}.runs[${String(counts[part])}]`;
     counts[part] += 1;
     return [...(run.from === 0 ? widthSize(scene, run, brief.crowdPen.hand) : []), ...runSizes(scene, run, place)];
   });
+}
+
+/** The list of the file that a run of the walk up to the squeeze stands in; null for one past it, or a ramp. */
+function partOf({ name, from }: Run): 'alley' | 'chute' | null {
+  if (from !== null) return 'chute';
+  return name.startsWith('alley-') ? 'alley' : null;
 }
 
 const SHARES = [0.5, 0.35, 0.65, 0.2, 0.8];

@@ -15,6 +15,7 @@ import { resolveShop, type ShopTables } from './shop.ts';
 import { resolveRamps } from './ramps.ts';
 import { countLater, noteSubjectDefaults } from './subjects.ts';
 import { resolveCattle, resolveRevision, resolveSite } from './surroundings.ts';
+import { resolveFloors, resolvePad, resolveSortPens } from './yard.ts';
 
 /** What the rules looked up on the way. */
 export interface Looked {
@@ -88,13 +89,6 @@ function resolveFootings(file: ProjectFile, filler: Filler): Pick<Brief, 'footin
   };
 }
 
-function resolveFloorFall(file: ProjectFile, filler: Filler): number {
-  const { fall, thickness, pattern } = DEFAULTS.floors;
-  filler.length('floors.thickness', file.floors?.thickness, thickness);
-  filler.word('floors.pattern', file.floors?.pattern, pattern);
-  return filler.number('floors.fall', file.floors?.fall, fall);
-}
-
 /** The brief of a project without faults, each default noted. Throws where a fault was overlooked. */
 export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler): Brief {
   const { fences } = looked;
@@ -119,7 +113,9 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     fences: finishFences(fences),
     ramps: resolveRamps(file),
     ...resolveFootings(file, filler),
-    floorFall: resolveFloorFall(file, filler),
+    floors: resolveFloors(file, filler),
+    squeezePad: resolvePad(file),
+    sortPens: resolveSortPens(file),
     shop: resolveShop(file, looked.tables, [...built, pen.pivotPost, ...gateSections(openings)], filler),
     control: resolveControl(file, filler),
     marks: file.marks ?? {},

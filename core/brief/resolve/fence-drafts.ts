@@ -32,6 +32,8 @@ export const eachDraft = (drafts: FenceDrafts): readonly FenceDraft[] =>
 export function builtDrafts(drafts: FenceDrafts, file: ProjectFile): readonly FenceDraft[] {
   const places: Sided[] = ['alley', 'junction', 'chute'];
   if ((file.ramps ?? []).length > 0) places.push('ramp');
+  if (file.squeezePad !== undefined) places.push('pad');
+  if ((file.sortPens ?? []).length > 0) places.push('pens');
   return [drafts.crowdPen, ...places.flatMap((place) => [drafts[place].left, drafts[place].right])];
 }
 
@@ -52,5 +54,8 @@ function finished(draft: FenceDraft): FenceBrief {
 export function finishFences(drafts: FenceDrafts): FencesBrief {
   const pair = (place: Sided): Record<Side, FenceBrief> =>
     ({ left: finished(drafts[place].left), right: finished(drafts[place].right) });
-  return { crowdPen: finished(drafts.crowdPen), alley: pair('alley'), junction: pair('junction'), chute: pair('chute'), ramp: pair('ramp') };
+  return {
+    crowdPen: finished(drafts.crowdPen), alley: pair('alley'), junction: pair('junction'), chute: pair('chute'), ramp: pair('ramp'),
+    pad: pair('pad'), pens: pair('pens'),
+  };
 }

@@ -6,7 +6,7 @@ import { pathText } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
 
 /** Runs whose fences this version builds; those of the others are counted by `laterOpenings`. */
-const isBuilt = (run: string): boolean => /^(crowd-pen|junction|chute|(alley|chute)-\d+)$/.test(run);
+const isBuilt = (run: string): boolean => /^(crowd-pen|junction|chute|squeeze-pad|(alley|chute|sort)-\d+)$/.test(run);
 
 type OpeningFile = NonNullable<ProjectFile['openings']>[number];
 

@@ -57,8 +57,5 @@ export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
 export const countLater = (file: ProjectFile): LaterSubjects => ({
   openings: laterOpenings(file),
   catwalks: file.catwalks?.length ?? 0,
-  squeezePad: file.squeezePad === undefined ? 0 : 1,
-  roof: file.squeezePad?.roof === undefined ? 0 : 1,
-  sortPens: file.sortPens?.length ?? 0,
   holdingPens: file.holdingPens?.length ?? 0,
 });

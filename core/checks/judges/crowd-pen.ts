@@ -43,4 +43,4 @@ export const crowdArea: Judge = ({ brief, layout }) => {
 
 /** Of the whole facility, but the fall matters where cattle turn. */
 export const groundFall: Judge = ({ brief, layout }) =>
-  [judged(meets(rules['ground-fall'].limit, brief.floorFall), brief.floorFall, say('where.fall'), layout.pivot)];
+  [judged(meets(rules['ground-fall'].limit, brief.floors.fall), brief.floors.fall, say('where.fall'), layout.pivot)];

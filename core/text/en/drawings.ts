@@ -149,10 +149,7 @@ export const drawings = {
   'drawings.caution.lines': 'Have buried lines located and marked before any post hole is dug.',
   'drawings.caution.welding': 'Vent sealed pipe before heat is put to it. Used, coated or galvanized pipe gives off poisonous fume: clean it, ventilate, and wear a respirator.',
   'drawings.caution.lifting': 'Brace panels until the concrete has set. Lift long rails with two people or a hoist.',
-  'drawings.later.openings': 'Openings beside the squeeze pad, sort pens and ramps',
+  'drawings.later.openings': 'Openings on ramps',
   'drawings.later.catwalks': 'Catwalks',
-  'drawings.later.squeezePad': 'Squeeze pad',
-  'drawings.later.roof': 'Roof over the squeeze pad',
-  'drawings.later.sortPens': 'Sort gates and pens',
   'drawings.later.holdingPens': 'Holding pens',
 } as const;

@@ -4,6 +4,7 @@ export const layoutFaults = {
   'fault.funnel-short': 'the corner at the pivot post takes {corner} of the funnel and leaves {left}, must be 24" at least',
   'fault.alley-short': 'the corner at the pivot post takes {corner} of the alley\'s last run and leaves {left} of its fence, must be 24" at least',
   'fault.mouth-corner': 'the fences of the funnel and of the chute never meet at the mouth, must be more alike in rails and posts or at a greater funnel angle',
+  'fault.shoulder-corner': 'the {side} fence of {run} never meets the square fence after it, must be thinner in rails and posts or on a wider arc',
   'fault.wall-radius': 'the {side} fence of {run} is {thickness} thick outward, must be less than the radius of its face, {radius}',
   'fault.bay-short': 'the {side} fence of {run} leaves {left} between two posts, too short for a rail: must be over {least}',
   'fault.bays-many': '{bays} bays in the whole facility, 1 to {most} are allowed',
