@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { inches } from '../../core/base/quantity.ts';
 import { type LaterSubjects } from '../../core/brief/types.ts';
 import { type RuleId } from '../../core/checks/index.ts';
 import { makeBrief } from '../support/brief-builder.ts';
