@@ -14,6 +14,7 @@ import { outside, run } from '../../support/outside.ts';
 import { sheetBreaches } from '../../support/sheet-breaches.ts';
 import { inFolder } from '../../support/temporary.ts';
 import { font } from '../../writers/fixtures.ts';
+import { aCope } from './any-cope.ts';
 
 const brief = makeBrief();
 const templateOf = (cope: Cope): Template => ({
@@ -21,15 +22,6 @@ const templateOf = (cope: Cope): Template => ({
   uses: [{ mark: 'R2', quantity: 12, ends: 2, other: null, turn: 180 }, { mark: 'R10', quantity: 3, ends: 1, other: 'R10', turn: 0 }],
 });
 const two: Cope = { kind: 'saddle', branch: inches(2.375 / 2), header: inches(2.875 / 2), slope: degrees(20), bend: null };
-
-const aCope: fc.Arbitrary<Cope> = fc.record({
-  branch: fc.double({ min: 0.4, max: 4.5, noNaN: true }), over: fc.double({ min: 1.01, max: 3, noNaN: true }), angle: fc.double({ min: 1, max: 60, noNaN: true }),
-  bend: fc.option(fc.double({ min: 60, max: 1240, noNaN: true })), long: fc.constantFrom('inside' as const, 'outside' as const), kind: fc.constantFrom('saddle', 'level', 'frame', 'slope'),
-}).map(({ branch, over, angle, bend, long, kind }): Cope => {
-  const round = bend === null || kind === 'frame' || kind === 'slope' ? null : inches(bend);
-  if (kind === 'saddle') return { kind, branch: inches(branch), header: inches(branch * over), slope: degrees(round === null ? Math.min(35, angle) : 0), bend: round };
-  return { kind: 'mitre', branch: inches(branch), angle: degrees(angle), lies: kind as 'level', bend: round, long: round === null ? null : long };
-});
 
 const lengthsOn = (sheets: readonly Sheet[], layer: string): readonly Extract<Stroke, { kind: 'line' }>[] =>
   sheets.flatMap((sheet) => strokesOf(sheet.primitives)).filter((stroke) => stroke.kind === 'line').filter((stroke) => stroke.pen.layer === layer);
