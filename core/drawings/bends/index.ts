@@ -28,11 +28,11 @@ function rollPages(input: DrawInput, rows: readonly BendRow[]): Drawing[] {
   const page = pageOf(input, paperNamed(brief.paper.startsWith('ISO') ? 'ISO A4' : 'ANSI A'));
   const { size, exact } = printers(brief.units);
   const columns = [
-    end('drawings.bend.order'), start('drawings.bend.mark'), end('drawings.bend.quantity'), start('drawings.bend.section'), end('drawings.bend.cut'),
+    start('drawings.bend.mark'), end('drawings.bend.order'), end('drawings.bend.quantity'), start('drawings.bend.section'), end('drawings.bend.cut'),
     end('drawings.bend.set'), end('drawings.bend.gauge'), end('drawings.bend.setGauge'), start('drawings.bend.start'),
   ];
   const cells = rows.map((row) => [
-    String(row.rollOrder), row.mark, String(row.quantity), row.section, size(row.orderLength), exact(row.setRadius),
+    row.mark, String(row.rollOrder), String(row.quantity), row.section, size(row.orderLength), exact(row.setRadius),
     say('drawings.bend.gaugeCell', { chord: size(row.gaugeChord), rise: exact(row.gaugeRise) }), row.setGaugeRise === null ? '' : exact(row.setGaugeRise),
     say(`bend.cut.${row.cuts[0]}`),
   ]);
@@ -47,16 +47,16 @@ function wholeTable(input: DrawInput, rows: readonly BendRow[], before: number):
   const page = pageOf(input);
   const { size, exact } = printers(input.brief.units);
   const columns = [
-    end('drawings.bend.order'), start('drawings.bend.mark'), end('drawings.bend.quantity'), start('drawings.bend.section'), end('drawings.bend.axis'),
+    start('drawings.bend.mark'), end('drawings.bend.order'), end('drawings.bend.quantity'), start('drawings.bend.section'), end('drawings.bend.axis'),
     end('drawings.bend.inside'), end('drawings.bend.angle'), end('drawings.bend.length'), end('drawings.bend.chord'), end('drawings.bend.rise'),
     end('drawings.bend.gauge'), end('drawings.bend.cut'), end('drawings.bend.set'), start('drawings.bend.start'), start('drawings.bend.end'),
   ];
   const cells = rows.map((row) => [
-    String(row.rollOrder), row.mark, String(row.quantity), row.section, exact(row.axisRadius), exact(row.insideRadius), printAngle(row.angle), exact(row.arcLength),
+    row.mark, String(row.rollOrder), String(row.quantity), row.section, exact(row.axisRadius), exact(row.insideRadius), printAngle(row.angle), exact(row.arcLength),
     exact(row.chord), exact(row.rise), say('drawings.bend.gaugeCell', { chord: size(row.gaugeChord), rise: exact(row.gaugeRise) }), exact(row.orderLength),
     exact(row.setRadius), say(`bend.cut.${row.cuts[0]}`), say(`bend.cut.${row.cuts[1]}`),
   ]);
-  if (cells.length === 0) cells.push(['', say('drawings.bend.none'), ...columns.slice(2).map(() => '')]);
+  if (cells.length === 0) cells.push([say('drawings.bend.none'), '', ...columns.slice(2).map(() => '')]);
   const title = say('drawings.bend.title');
   return flowBlocks(page, [tableBlocks(page, title, title, columns, cells)])
     .map((filled, i) => drawingOf(page, filled, '6', before + i, title, say('drawings.bend.file')));
