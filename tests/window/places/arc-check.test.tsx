@@ -17,7 +17,7 @@ const field = (label: string): HTMLInputElement => {
   if (!found) throw new Error(`no field ${label}`);
   return found;
 };
-const told = (): string => page.find('.arc-check > output').textContent;
+const told = (): string => page.find('.arc-check output').textContent;
 
 describe('the arc check beside the bend schedule', () => {
   it.each([['juniper-flat', 1], ['kalgara-yard', 25.4]] as const)('holds what was measured against the chosen mark, in %s', async (example, per) => {

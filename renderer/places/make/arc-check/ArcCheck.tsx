@@ -28,35 +28,37 @@ export function ArcCheck({ units, drawn }: ArcCheckProps): ReactElement {
     <label key={name}><span>{name}</span><input type="text" inputMode="text" value={value} onChange={(event) => { set(event.target.value); }} /></label>
   );
   return (
-    <form className="arc-check" aria-label={say('place-arc-check.title')} onSubmit={(event) => { event.preventDefault(); }}>
-      <h2>{say('place-arc-check.title')}</h2>
-      <div className="arc-check-fields">
-        <label>
-          <span>{say('place-arc-check.by')}</span>
-          <select value={fields.by} onChange={(event) => { change({ by: event.target.value === 'points' ? 'points' : 'chord' }); }}>
-            {WAYS.map((way) => <option key={way} value={way}>{say(`place-arc-check.by.${way}`)}</option>)}
-          </select>
-        </label>
-        {fields.by === 'chord'
-          ? [
-            field(say('place-arc-check.chord'), fields.chord, (chord) => { change({ chord }); }),
-            field(say('place-arc-check.rise'), fields.rise, (rise) => { change({ rise }); }),
-          ]
-          : fields.points.map((text, at) => field(say('place-arc-check.point', { number: at + 1 }), text, (words) => { point(at, words); }))}
-        {field(say('place-arc-check.read'), fields.read, (read) => { change({ read }); })}
-        <label>
-          <span>{say('place-arc-check.class')}</span>
-          <select value={fields.grade} onChange={(event) => { change({ grade: CLASSES_13920.find((grade) => grade === event.target.value) ?? 'B' }); }}>
-            {CLASSES_13920.map((grade) => <option key={grade}>{grade}</option>)}
-          </select>
-        </label>
-      </div>
-      <p className="faint">
-        {drawn === null
-          ? say('place-arc-check.nothing')
-          : say('place-arc-check.against', { mark: drawn.mark, radius: printLength(drawn.radius, units, 'bracket'), length: printLength(drawn.length, units) })}
-      </p>
-      <ArcVerdict units={units} told={measured(fields, drawn)} grade={fields.grade} />
-    </form>
+    <details className="arc-check">
+      <summary>{say('place-arc-check.title')}</summary>
+      <form aria-label={say('place-arc-check.title')} onSubmit={(event) => { event.preventDefault(); }}>
+        <div className="arc-check-fields">
+          <label>
+            <span>{say('place-arc-check.by')}</span>
+            <select value={fields.by} onChange={(event) => { change({ by: event.target.value === 'points' ? 'points' : 'chord' }); }}>
+              {WAYS.map((way) => <option key={way} value={way}>{say(`place-arc-check.by.${way}`)}</option>)}
+            </select>
+          </label>
+          {fields.by === 'chord'
+            ? [
+              field(say('place-arc-check.chord'), fields.chord, (chord) => { change({ chord }); }),
+              field(say('place-arc-check.rise'), fields.rise, (rise) => { change({ rise }); }),
+            ]
+            : fields.points.map((text, at) => field(say('place-arc-check.point', { number: at + 1 }), text, (words) => { point(at, words); }))}
+          {field(say('place-arc-check.read'), fields.read, (read) => { change({ read }); })}
+          <label>
+            <span>{say('place-arc-check.class')}</span>
+            <select value={fields.grade} onChange={(event) => { change({ grade: CLASSES_13920.find((grade) => grade === event.target.value) ?? 'B' }); }}>
+              {CLASSES_13920.map((grade) => <option key={grade}>{grade}</option>)}
+            </select>
+          </label>
+        </div>
+        <p className="faint">
+          {drawn === null
+            ? say('place-arc-check.nothing')
+            : say('place-arc-check.against', { mark: drawn.mark, radius: printLength(drawn.radius, units, 'bracket'), length: printLength(drawn.length, units) })}
+        </p>
+        <ArcVerdict units={units} told={measured(fields, drawn)} grade={fields.grade} />
+      </form>
+    </details>
   );
 }
