@@ -11,6 +11,12 @@ export const DEFAULTS = {
   floors: { fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' },
   shop: {
     sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint',
+    /** Common practice of fence shops, no source: the least fillet laid, stitches of a skin, weld metal left of the filler that is bought (from memory, covered electrodes). */
+    welds: { fillet: 0.125, skinLength: 2, skinPitch: 12, efficiency: 0.65 },
+    /** A 20 ft by 8 ft flatbed: common practice, no source. */
+    truck: { length: 240, width: 96, load: 10_000 },
+    /** The load constant of the lifting equation in NIOSH 94-110 (from memory). */
+    handLift: 51,
   },
   stockLength: 252,
   control: { b: [240, 0] },

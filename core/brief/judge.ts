@@ -5,7 +5,7 @@ import { readSectionTable } from './resolve/section-table.ts';
 import { lookUpHingePosts } from './resolve/hinge-posts.ts';
 import { createSteelLookup } from './resolve/steel.ts';
 import { holdFence } from './rules/fence-rules.ts';
-import { holdControl, holdMarks, holdSheets } from './rules/list-rules.ts';
+import { holdControl, holdMarks, holdSheets, holdWelds } from './rules/list-rules.ts';
 import { holdHours, holdSubjects } from './rules/subject-rules.ts';
 
 /** Holds the fields of a project against one another and looks up its steel; what is wrong is reported to `judged`. */
@@ -24,6 +24,7 @@ export function judge(judged: Judged): Looked {
   holdHours(judged);
   holdSubjects(judged);
   holdControl(judged);
+  holdWelds(judged);
   holdMarks(judged);
   return { fences, tables, pivotPost, hingePosts: lookUpHingePosts(judged, steel) };
 }

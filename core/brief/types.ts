@@ -96,6 +96,25 @@ export interface ShopBrief {
   readonly roll: Readonly<Record<string, RollLimit>>;
   /** By the name of a row of the bill; of one of its unit. `SECTION=LENGTH`: of one bar. */
   readonly prices: Readonly<Record<string, number>>;
+  readonly welds: WeldsBrief;
+  readonly truck: TruckBrief;
+  /** What one person lifts. */
+  readonly handLift: Pounds;
+}
+
+/** How the shop welds: the least fillet it lays, the stitches of a skin and their pitch, how much of the filler ends up in the weld. */
+export interface WeldsBrief {
+  readonly fillet: Inches;
+  readonly skinLength: Inches;
+  readonly skinPitch: Inches;
+  readonly efficiency: number;
+}
+
+/** The bed that panels travel on, and what it carries. */
+export interface TruckBrief {
+  readonly length: Inches;
+  readonly width: Inches;
+  readonly load: Pounds;
 }
 
 /** A loading or unloading ramp with its dock. */

@@ -5,6 +5,7 @@
 import { type Curve } from '../base/curve.ts';
 import { type SheetPoint, type Vec, type ViewPoint } from '../base/points.ts';
 import { type Inches, type Radians } from '../base/quantity.ts';
+import { type WeldSymbol } from '../base/weld-symbol.ts';
 import { type Rect } from './boxes.ts';
 import { type Paper, type Pen } from './primitives.ts';
 
@@ -74,26 +75,7 @@ export interface CalloutSpec {
   readonly optional?: boolean;
 }
 
-/** What stands on one side of a weld symbol's reference line; lengths in inches of steel, null where nothing is said. */
-export interface WeldMark {
-  readonly kind: WeldKind;
-  readonly size: Inches | null;
-  /** Of each stitch, and from middle to middle of two; without both the weld runs the whole joint. */
-  readonly length: Inches | null;
-  readonly pitch: Inches | null;
-}
-export type WeldKind = 'fillet' | 'square' | 'flare-bevel' | 'flare-vee';
-
-/** A weld symbol after AWS A2.4: `arrow` stands below the reference line, `other` above it. */
-export interface WeldSymbol {
-  readonly arrow: WeldMark | null;
-  readonly other: WeldMark | null;
-  readonly allRound: boolean;
-  /** Laid in the field, not in the shop. */
-  readonly field: boolean;
-  /** Words in the tail. */
-  readonly tail: string | null;
-}
+export type { WeldKind, WeldMark, WeldSymbol } from '../base/weld-symbol.ts';
 
 /** A weld symbol whose arrow ends on a joint, and that finds its own place. */
 export interface WeldSpec extends WeldSymbol {

@@ -47,8 +47,11 @@ export function settle(kit: Kit, occupancy: Occupancy, strokes: readonly Stroke[
   for (let i = 0; i < ends.length; i += 4) occupancy.addLine(ends[i]!, ends[i + 1]!, ends[i + 2]!, ends[i + 3]!);
 }
 
-/** The best of some candidates (the first with no cost, else the cheapest); null where none may stand. */
-export function bestOf<T extends { readonly strokes: readonly Stroke[] }>(
+/**
+ * The best of some candidates (the first with no cost, else the cheapest); null where none may stand. `body`: what of it would rather lie
+ * on no steel, beside its texts.
+ */
+export function bestOf<T extends { readonly strokes: readonly Stroke[]; readonly body?: readonly TurnedBox[] }>(
   kit: Kit,
   occupancy: Occupancy,
   candidates: Iterable<T>,
@@ -61,7 +64,9 @@ export function bestOf<T extends { readonly strokes: readonly Stroke[] }>(
     const farther = order * 0.06;
     order += 1;
     if (best !== null && farther >= best.cost) return best.item;
-    const cost = costOf(kit, occupancy, item.strokes, room, best === null ? Infinity : best.cost - farther);
+    const own = costOf(kit, occupancy, item.strokes, room, best === null ? Infinity : best.cost - farther);
+    const cost = own === null || item.body === undefined ? own : own + item.body.reduce((sum, box) => sum + occupancy.steelUnder(box), 0);
+    if (best !== null && cost !== null && cost >= best.cost - farther) continue;
     if (cost === 0) return item;
     if (cost !== null) best = { item, cost: cost + farther };
   }

@@ -59,6 +59,10 @@ export function makeStand(kit: Kit): Stand {
     },
     dimension: (view, spec) => standBest(dimensionPlaces(kit, view, spec), view.box),
     callout: (view, spec) => standBest(calloutPlaces(kit, { ...spec, view: view.id, target: toPaper(view, spec.target) }), view.box),
-    weld: (view, spec) => standBest(weldPlaces(kit, view.id, spec, toPaper(view, spec.target)), view.box),
+    weld: (view, spec) => {
+      const found = bestOf(kit, occupancy, weldPlaces(kit, view.id, spec, toPaper(view, spec.target)), view.box);
+      if (found !== null) item(found.callout);
+      return found !== null;
+    },
   };
 }

@@ -5,6 +5,7 @@
  */
 import { inches } from '../base/quantity.ts';
 import { type Vec, add, angleOf, scale, sub, unitAt } from '../base/points.ts';
+import { type TurnedBox, rectBox } from './boxes.ts';
 import { REACHES, TURNS } from './callout.ts';
 import { type Kit, PENS, type TextStroke, makeText, measureText } from './kit.ts';
 import { type WeldMark, type WeldSpec, type WeldSymbol } from './model.ts';
@@ -22,7 +23,14 @@ const FORK = 0.7;
 /** An arrow that lies flatter than this (its sine) would be read as the reference line. */
 const FLAT = 0.3;
 
-export function* weldPlaces(kit: Kit, view: string, spec: WeldSpec, target: Vec): Generator<Callout> {
+/** A place for a symbol: what would be drawn, and what of it would rather lie on no steel: line and signs, and the arrow short of the joint. */
+export interface WeldPlace {
+  readonly callout: Callout;
+  readonly strokes: Callout['strokes'];
+  readonly body: readonly TurnedBox[];
+}
+
+export function* weldPlaces(kit: Kit, view: string, spec: WeldSpec, target: Vec): Generator<WeldPlace> {
   const heading = angleOf(spec.toward);
   for (const reach of REACHES) {
     for (const turn of TURNS) {
@@ -31,14 +39,15 @@ export function* weldPlaces(kit: Kit, view: string, spec: WeldSpec, target: Vec)
       const end = add(target, scale(way, reach * kit.h));
       const first: 1 | -1 = way.x >= 0 ? 1 : -1;
       for (const side of Math.abs(way.x) < FLAT ? ([first, -first] as const) : [first]) {
-        yield { ...symbolAt(kit, spec, end, side as 1 | -1, target), view };
+        const symbol = symbolAt(kit, spec, end, side as 1 | -1, target);
+        yield { callout: { ...symbol.callout, view }, strokes: symbol.callout.strokes, body: symbol.body };
       }
     }
   }
 }
 
 /** The symbol whose reference line runs from `end`, where the arrow meets it, to the right (1) or the left (-1). */
-function symbolAt(kit: Kit, symbol: WeldSymbol, end: Vec, side: 1 | -1, target: Vec): Omit<Callout, 'view'> {
+function symbolAt(kit: Kit, symbol: WeldSymbol, end: Vec, side: 1 | -1, target: Vec): { readonly callout: Omit<Callout, 'view'>; readonly body: readonly TurnedBox[] } {
   const pen = PENS.note;
   const back = sub(target, end);
   const along = scale(back, 1 / Math.hypot(back.x, back.y));
@@ -73,7 +82,20 @@ function symbolAt(kit: Kit, symbol: WeldSymbol, end: Vec, side: 1 | -1, target: 
   }
   const [first] = texts;
   if (first === undefined) throw new Error('a weld symbol without a size, a length or words in its tail says nothing');
-  return { kind: 'callout', text: first.text, pieces: [], targets: [toSheet(target)], strokes: [...strokes, ...texts], arrow: [toSheet(target), toSheet(end)] };
+  const up = symbol.other !== null || symbol.field ? STAFF * kit.h : CIRCLE * kit.h;
+  const [x, width] = [Math.min(end.x, far.x), Math.abs(far.x - end.x)];
+  return {
+    callout: { kind: 'callout', text: first.text, pieces: [], targets: [toSheet(target)], strokes: [...strokes, ...texts], arrow: [toSheet(target), toSheet(end)] },
+    body: [rectBox({ x, y: end.y - STAFF * kit.h, width, height: up + STAFF * kit.h }), arrowBox(kit, target, end)],
+  };
+}
+
+/** A thread along the arrow, from a letter's height short of the joint. */
+function arrowBox(kit: Kit, target: Vec, end: Vec): TurnedBox {
+  const way = sub(end, target);
+  const long = Math.hypot(way.x, way.y);
+  const middle = add(target, scale(way, (long + kit.h) / 2 / long));
+  return { cx: middle.x, cy: middle.y, hx: Math.max(0, (long - kit.h) / 2), hy: 0.1 * kit.clear, cos: way.x / long, sin: way.y / long };
 }
 
 /** A pennant on a staff across the reference line's end, pointing to the tail (from memory of A2.4). */

@@ -3,9 +3,10 @@ import { curvePoint } from '../base/curve.ts';
 import { inches, radians } from '../base/quantity.ts';
 import { distance, scale as times, sub, type Vec, viewPoint } from '../base/points.ts';
 import { PENS } from '../drafting/kit.ts';
-import { type CalloutSpec, type DimensionSpec, type Shape } from '../drafting/model.ts';
+import { type CalloutSpec, type DimensionSpec, type Shape, type WeldSpec } from '../drafting/model.ts';
 import { faceCurve, facePoint, type Fence, type Post } from '../layout/index.ts';
 import { type Piece } from '../parts/index.ts';
+import { buttWeld, plateWeld } from '../schedules/index.ts';
 import { say } from '../text/index.ts';
 import { betweenJambs } from './between-jambs.ts';
 import { boundsOf, turnPlan } from './bounds.ts';
@@ -121,6 +122,16 @@ export function pivotDetail(input: DrawInput): Detail {
         return [{ text: plate.mark, target: at(center), piece: plate.key, toward: sub(center, middle), layer: 'MARKS' }];
       }),
     ],
+    welds: plates.flatMap(({ place, run }): WeldSpec[] => {
+      if (place.kind !== 'plate') return [];
+      const ends = [place.a, place.b].sort((p, q) => distance(p, layout.pivot) - distance(q, layout.pivot));
+      const rail = (run === 'junction' ? funnel : alley).brief.rail.wall;
+      const thickness = inches(0.25);
+      return [
+        { ...plateWeld(brief, 'plate-post', thickness, brief.crowdPen.pivotPost.wall).symbol, target: at(ends[0]!), toward: sub(ends[0]!, middle), optional: true },
+        { ...plateWeld(brief, 'plate-rail', thickness, rail).symbol, target: at(ends[1]!), toward: sub(ends[1]!, middle), optional: true },
+      ];
+    }),
   };
 }
 
@@ -214,5 +225,11 @@ export function mouthDetail(input: DrawInput): Detail | null {
           }]
         : []),
     ],
+    welds: end.kind === 'mitre'
+      ? [{
+          ...buttWeld(brief, 'rail-mitre', chute.brief.rail.wall, brief.shop.weldGap, true).symbol,
+          target: at(facePoint(chute, chute.spans[0]!.railStops[0]!, chute.section.kr + chute.section.d / 2)), toward: sub(corner.at, middle), optional: true,
+        }]
+      : [],
   };
 }

@@ -1,7 +1,7 @@
 /** A detail: a view that takes the largest scale its box allows. */
 import { sheetPoint } from '../base/points.ts';
 import { type Rect } from '../drafting/boxes.ts';
-import { type CalloutSpec, type DimensionSpec, type Shape, type View } from '../drafting/model.ts';
+import { type CalloutSpec, type DimensionSpec, type Shape, type View, type WeldSpec } from '../drafting/model.ts';
 import { footHeight } from '../drafting/view.ts';
 import { type Bounds } from './bounds.ts';
 import { type Page } from './input.ts';
@@ -15,6 +15,7 @@ export interface Detail {
   readonly shapes: readonly Shape[];
   readonly dimensions: (h: number) => readonly DimensionSpec[];
   readonly callouts: readonly CalloutSpec[];
+  readonly welds?: readonly WeldSpec[];
 }
 
 /** A detail in its box at the largest scale that leaves `margins` letter heights of paper round it. */
@@ -41,5 +42,6 @@ export function detailView(page: Page, detail: Detail, box: Rect, margins: numbe
     runnings: [],
     bands: [],
     callouts: detail.callouts,
+    ...(detail.welds === undefined ? {} : { welds: detail.welds }),
   };
 }

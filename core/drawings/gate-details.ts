@@ -1,14 +1,17 @@
 /** How a man gate hangs and where it stops, from above at a large scale; for the first gate of each kind of fence. */
 import { viewPoint } from '../base/points.ts';
 import { GATE_PRACTICE } from '../brief/gate-practice.ts';
-import { gateSection } from '../brief/gate-steel.ts';
+import { gateSection, gateSheet } from '../brief/gate-steel.ts';
+import { type Brief } from '../brief/types.ts';
 import { draft } from '../drafting/draft.ts';
 import { PENS } from '../drafting/kit.ts';
 import { type CalloutSpec, type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
 import { type Fence } from '../layout/index.ts';
+import { hingeWeld, stopWeld } from '../schedules/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { boundsOf } from './bounds.ts';
 import { type Detail, detailView } from './detail.ts';
+import { weldAt } from './details/say-size.ts';
 import { drawingOf } from './drawing-of.ts';
 import { circle, rectangle, straight } from './gate-outline.ts';
 import { type DrawInput, pageOf } from './input.ts';
@@ -21,7 +24,7 @@ export function gateDetailDrawings(input: DrawInput, from: number): Drawing[] {
   const page = pageOf(input);
   const share = (page.room.width - 0.3) / 2;
   return builds(input).map(({ fence, mark }, i) => {
-    const details = [hinge(fence), stop(fence)];
+    const details = [hinge(input.brief, fence), stop(input.brief, fence)];
     const at = (margin: number): Drawing => {
       const views = details.map((detail, j) => detailView(page, detail, { ...page.room, x: page.room.x + j * (share + 0.3), width: share }, margin));
       return drawingOf(page, { views, tables: [], notes: [] }, '8', from + i, say('drawings.gate.detail', { mark }), say('drawings.gate.detailFile'));
@@ -63,7 +66,7 @@ function fenceEnd({ section, brief }: Fence, jamb: number, way: 1 | -1): Shape[]
 }
 
 /** x from the pin along the leaf, y outward from the face. */
-function hinge(fence: Fence): Detail {
+function hinge(brief: Brief, fence: Fence): Detail {
   const { barrel, pin } = GATE_PRACTICE.hinge;
   const { k, t, D } = fence.section;
   const frame = gateSection(GATE_PRACTICE.manGate.frame).across;
@@ -90,11 +93,15 @@ function hinge(fence: Fence): Detail {
       note('drawings.gate.hinge', at.x, at.y, [0.2, 1]), note('drawings.gate.stile', stile.x, stile.y, [1, 0.6]),
       note('drawings.gate.jamb', -barrel / 2 - fence.brief.post.along / 2, k, [-0.4, 1]), note('drawings.section.cattle', STUB - 1, 0, [0.5, -1]),
     ],
+    welds: [
+      weldAt(hingeWeld(brief, 'hinge-leaf', gateSection(GATE_PRACTICE.manGate.frame).wall), [barrel / 2, at.y], [0.6, 1], true),
+      weldAt(hingeWeld(brief, 'hinge-jamb', fence.brief.post.wall), [-barrel / 2, at.y], [-0.6, -1], true),
+    ],
   };
 }
 
 /** x from the leaf's free end, y outward from the face. */
-function stop(fence: Fence): Detail {
+function stop(brief: Brief, fence: Fence): Detail {
   const { strikeGap, stop: bar } = GATE_PRACTICE.manGate;
   const { k, t, D } = fence.section;
   const frame = gateSection(GATE_PRACTICE.manGate.frame).across;
@@ -118,6 +125,7 @@ function stop(fence: Fence): Detail {
       note('drawings.gate.stop', strikeGap - bar.width / 2, back + bar.thickness / 2, [-0.4, 1]), note('drawings.gate.stile', -frame / 2, t + frame / 2, [-1, 0.6]),
       note('drawings.gate.jamb', strikeGap + fence.brief.post.along / 2, k, [0.4, 1]), note('drawings.section.cattle', -STUB + 1, 0, [-0.5, -1]),
     ],
+    welds: [weldAt(stopWeld(brief, gateSheet(bar.plate).thickness, fence.brief.post.wall), [strikeGap, back + bar.thickness], [-0.5, 1], true)],
   };
 }
 

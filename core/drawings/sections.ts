@@ -8,9 +8,12 @@ import { type Pen } from '../drafting/primitives.ts';
 import { type Fence } from '../layout/index.ts';
 import { isRampFence } from '../parts/index.ts';
 import { say } from '../text/index.ts';
+import { type Brief } from '../brief/types.ts';
+import { copedWeld, lappedWeld, skinWeld } from '../schedules/index.ts';
 import { boundsOf } from './bounds.ts';
 import { type DrawInput, pageOf } from './input.ts';
 import { type Detail, detailView } from './detail.ts';
+import { weldAt } from './details/say-size.ts';
 import { drawingOf } from './drawing-of.ts';
 
 /** One drawing for each different build. */
@@ -27,7 +30,7 @@ export function sectionDrawings(input: DrawInput): Drawing[] {
   return [...builds.values()].map((fences, i) => {
     const fence = fences[0]!;
     const names = fences.map(({ run, side }) => say('drawings.fence.name', { run, side }));
-    const details = [upright(input, fence), fromAbove(fence)];
+    const details = [upright(input, fence), fromAbove(input.brief, fence)];
     const share = (page.room.width - 0.3) / 2;
     const at = (margin: number): Drawing => {
       const views = details.map((detail, j) => detailView(page, detail, { ...page.room, x: page.room.x + j * (share + 0.3), width: share }, margin));
@@ -95,7 +98,7 @@ function upright(input: DrawInput, fence: Fence): Detail {
 }
 
 /** A piece of a fence from above: how it is built up outward from its face. */
-export function fromAbove(fence: Fence): Detail {
+export function fromAbove(project: Brief, fence: Fence): Detail {
   const { section, brief } = fence;
   const { k, kr, D, t, d } = section;
   const half = Math.max(6, D);
@@ -124,15 +127,24 @@ export function fromAbove(fence: Fence): Detail {
       { text: brief.rail.name, target: viewPoint(-half * 0.7, kr + d / 4), piece: null, toward: { x: -1, y: 1 }, layer: 'NOTES' },
       { text: brief.post.name, target: viewPoint(0, k), piece: null, toward: { x: 0.4, y: 1 }, layer: 'NOTES' },
     ],
+    welds: [
+      brief.construction === 'lapped'
+        ? weldAt(lappedWeld(project, brief.rail, brief.post), [0, kr + d / 2], [-1, 0.8])
+        : weldAt(copedWeld(project, brief.rail, brief.post), [reachOf(fence), kr + d / 2], [1, 0.7]),
+      ...(solid && brief.solidTo > 0 ? [weldAt(skinWeld(project, fence), [half * 0.6, t], [0.6, -1])] : []),
+    ],
   };
 }
 
+/** From the post's center to a coped rail's long point. */
+const reachOf = ({ section: { d, D } }: Fence): number => Math.sqrt(Math.max(0, (D / 2) ** 2 - (d / 2) ** 2));
+
 /** Lapped rails run past the post; coped ones end on it. */
 function railLines(fence: Fence, half: number): Shape[] {
-  const { kr, d, D } = fence.section;
+  const { kr, d } = fence.section;
   const edges = [kr - d / 2, kr + d / 2];
   if (fence.brief.construction === 'lapped') return edges.map((y) => line(PENS.outline, -half, y, half, y));
-  const reach = Math.sqrt(Math.max(0, (D / 2) ** 2 - (d / 2) ** 2));
+  const reach = reachOf(fence);
   return edges.flatMap((y) => [line(PENS.outline, -half, y, -reach, y), line(PENS.outline, reach, y, half, y)]);
 }
 

@@ -4,6 +4,7 @@ import { type Sheet } from '../drafting/primitives.ts';
 import { bendDrawings } from './bends/index.ts';
 import { coverDrawings } from './cover.ts';
 import { gateDrawings } from './gates.ts';
+import { detailDrawings } from './details/index.ts';
 import { type DrawInput, titleBlockOf } from './input.ts';
 import { junctionDrawings } from './junction.ts';
 import { pieceDrawings } from './lists.ts';
@@ -11,6 +12,7 @@ import { panelDrawings } from './panels.ts';
 import { planDrawings } from './plan.ts';
 import { rampDrawings } from './ramps/index.ts';
 import { sectionDrawings } from './sections.ts';
+import { setUpDrawings } from './set-up/index.ts';
 import { stakeoutDrawings } from './stakeout.ts';
 
 /** Every drawing of a design as plain data, in the order of the set. */
@@ -25,6 +27,8 @@ export function drawings(input: DrawInput): Drawing[] {
     ...pieceDrawings(input),
     ...gateDrawings(input),
     ...rampDrawings(input),
+    ...detailDrawings(input),
+    ...setUpDrawings(input),
   ];
   return [...coverDrawings(input, rest), ...rest];
 }

@@ -2,7 +2,7 @@ import { type Brief } from '../brief/index.ts';
 import { type Layout } from '../layout/index.ts';
 import { type Parts } from '../parts/index.ts';
 import {
-  bendRows, type BendRow, concreteRows, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, postHoleRows, stakeoutRows, type StakeRow, stations, type Stations,
+  bendRows, type BendRow, concreteRows, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, postHoleRows, stakeoutRows, type StakeRow, stations, type Stations, weldMaterialRows, type WeldRow, weldRows,
 } from '../schedules/index.ts';
 import { plateRows, type PlateRow } from '../shop/plates/index.ts';
 import { type ShopPlates } from './shop-plates.ts';
@@ -15,15 +15,22 @@ export interface Schedules {
   readonly openings: readonly OpeningRow[];
   readonly plates: readonly PlateRow[];
   readonly stakeout: readonly StakeRow[];
+  readonly welds: readonly WeldRow[];
   readonly stations: Stations;
 }
 
-export const scheduleRows = (brief: Brief, layout: Layout, parts: Parts, { plates }: ShopPlates): Schedules => ({
-  pieces: pieceRows(parts),
-  bends: bendRows(brief, parts),
-  materials: [...materialRows(brief, parts), ...hardwareRows(brief, parts), ...concreteRows(brief, layout), ...postHoleRows(brief, layout)],
-  openings: openingRows(brief, layout),
-  plates: plateRows(plates),
-  stakeout: stakeoutRows(brief, layout),
-  stations: stations(brief, layout),
-});
+export function scheduleRows(brief: Brief, layout: Layout, parts: Parts, { plates }: ShopPlates): Schedules {
+  const welds = weldRows(brief, layout, parts);
+  return {
+    pieces: pieceRows(parts),
+    bends: bendRows(brief, parts),
+    materials: [
+      ...materialRows(brief, parts), ...hardwareRows(brief, parts), ...concreteRows(brief, layout), ...postHoleRows(brief, layout), ...weldMaterialRows(brief, welds),
+    ],
+    openings: openingRows(brief, layout),
+    plates: plateRows(plates),
+    stakeout: stakeoutRows(brief, layout),
+    welds,
+    stations: stations(brief, layout),
+  };
+}

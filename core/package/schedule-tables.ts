@@ -1,4 +1,4 @@
-import { bendColumns, type Column, materialColumns, openingColumns, pieceColumns, stakeoutColumns, type Units } from '../schedules/index.ts';
+import { bendColumns, type Column, materialColumns, openingColumns, pieceColumns, stakeoutColumns, type Units, weldColumns } from '../schedules/index.ts';
 import { type CutList, cutListColumns, cutListRows } from '../shop/cut-list/index.ts';
 import { plateColumns } from '../shop/plates/index.ts';
 import { say, type StringKey } from '../text/index.ts';
@@ -24,6 +24,7 @@ export const scheduleTables = (schedules: Schedules, cuts: CutList | null, units
   table('materials', 'package.materials', materialColumns(), schedules.materials),
   table('openings', 'package.openings', openingColumns(units), schedules.openings),
   table('plates', 'package.plates', plateColumns(units), schedules.plates),
+  table('welds', 'package.welds', weldColumns(units), schedules.welds),
   table('stakeout', 'package.stakeout', stakeoutColumns(units), schedules.stakeout),
 ];
 

@@ -10,3 +10,5 @@ export { stakeoutColumns, stakeoutRows, type StakeKind, type StakeRow } from './
 export { stations, type StationRun, type Stations } from './stations.ts';
 export { baselineSide, type BaselineSide } from './baseline-side.ts';
 export type { Column, ColumnFigure, Units } from './column.ts';
+export * from './welds/index.ts';
+export * from './set-up/index.ts';

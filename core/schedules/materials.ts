@@ -6,8 +6,8 @@ import { type HardwareRow } from './hardware.ts';
 
 /** All pieces of one kind from one section or sheet. */
 export interface MaterialRow {
-  readonly item: PieceKind | 'concrete' | 'premix';
-  /** Of concrete: what it is cast for. */
+  readonly item: PieceKind | 'concrete' | 'premix' | 'weld';
+  /** Of concrete: what it is cast for; of welds their kind and size. */
   readonly section: string;
   /** Net of the pieces as trimmed: length of bars, area of sheet; volume of concrete. */
   readonly quantity: number;

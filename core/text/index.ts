@@ -9,6 +9,7 @@ import { helpYard } from './en/brief/help-yard.ts';
 import { fieldLabels } from './en/brief/labels.ts';
 import { browserDesk } from './en/browser-desk.ts';
 import { command } from './en/command.ts';
+import { details } from './en/details.ts';
 import { drawings } from './en/drawings.ts';
 import { faults } from './en/faults.ts';
 import { findings } from './en/findings.ts';
@@ -25,12 +26,14 @@ import { placeStakeOut } from './en/place-stake-out.ts';
 import { platesWords } from './en/plates.ts';
 import { ramps } from './en/ramps.ts';
 import { scheduleWords } from './en/schedules.ts';
+import { setUp } from './en/set-up.ts';
 import { shell } from './en/shell.ts';
 import { shop } from './en/shop.ts';
 import { siteChecks } from './en/site-checks.ts';
 import { start } from './en/start.ts';
 import { templates } from './en/templates.ts';
 import { terms } from './en/terms.ts';
+import { welds } from './en/welds.ts';
 import { windowWords } from './en/window.ts';
 import { yard } from './en/yard.ts';
 
@@ -40,6 +43,7 @@ const table = {
   ...browserDesk,
   ...choiceWords,
   ...command,
+  ...details,
   ...drawings,
   ...faults,
   ...fieldLabels,
@@ -61,12 +65,14 @@ const table = {
   ...platesWords,
   ...ramps,
   ...scheduleWords,
+  ...setUp,
   ...shell,
   ...shop,
   ...siteChecks,
   ...start,
   ...templates,
   ...terms,
+  ...welds,
   ...windowWords,
   ...yard,
 } as const;

@@ -110,6 +110,7 @@ const CASES: readonly Case[] = [
   ['a section of the shop that is a standard one', ['shop.sections', { 'Pipe 2 SCH 40': { outside: 2.3, wall: 0.15 } }], 'shop.sections["Pipe 2 SCH 40"]', 'fault.section-known'],
   ['a section of the shop that is solid', ['shop.sections', { shaft: { outside: 2, wall: 1 } }], 'shop.sections.shaft', 'fault.section-size'],
   ['a section of the shop without a wall', ['shop.sections', { thin: { outside: 2 } }], 'shop.sections.thin', 'fault.pattern'],
+  ['stitches that lie over one another', ['shop.welds', { skinLength: 6, skinPitch: 4 }], 'shop.welds.skinPitch', 'fault.stitches'],
   ['a coating of chrome', ['shop.coating', 'chrome'], 'shop.coating', 'fault.choice'],
   ['B on the pivot post', ['control.b', [0, 0]], 'control.b', 'fault.control-same'],
   ['C on B', ['control.c', ['20 ft', '0 mm']], 'control.c', 'fault.control-same'],

@@ -35,6 +35,7 @@ describe('the example of the project contract', () => {
     expect(brief.shop).toEqual({
       stock: { 'pipe 2 sch 40': [252], 'pipe 2 1/2 sch 40': [252, 288] }, rack: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24,
       weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {}, prices: {},
+      welds: { fillet: 0.125, skinLength: 2, skinPitch: 12, efficiency: 0.65 }, truck: { length: 240, width: 96, load: 10_000 }, handLift: 51,
     });
     expect(brief.control).toMatchObject({ b: { x: 240, y: 0 }, c: null });
     expect(brief.marks).toEqual({});
@@ -60,6 +61,9 @@ describe('the example of the project contract', () => {
       { path: 'shop.rack', value: 'none' },
       ...pipes.map((pipe) => ({ path: `shop.stock["${pipe}"]`, value: `21'-0"` })),
       { path: 'shop.trim', value: '0"' }, { path: 'shop.keepDrop', value: `2'-0"` },
+      { path: 'shop.welds.fillet', value: '1/8"' }, { path: 'shop.welds.skinLength', value: '2"' }, { path: 'shop.welds.skinPitch', value: `1'-0"` },
+      { path: 'shop.welds.efficiency', value: '0.65' }, { path: 'shop.truck.length', value: `20'-0"` }, { path: 'shop.truck.width', value: `8'-0"` },
+      { path: 'shop.truck.load', value: '10000 lb' }, { path: 'shop.handLift', value: '51.0 lb' },
     ]);
   });
 });
@@ -99,7 +103,9 @@ describe('a project that says the least', () => {
       'footings.diameter': `1'-0"`, 'footings.depth': `3'-0"`, 'footings.load': 'none', 'footings.loadHeight': `3'-0"`, 'footings.heldAtSurface': 'no',
       'shop.stock["pipe 1 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 4 sch 40"]': `21'-0"`,
       'shop.sheets': '48" x 120", 60" x 120"', 'shop.kerf': '1/8"', 'shop.trim': '0"', 'shop.keepDrop': `2'-0"`, 'shop.rack': 'none', 'shop.weldGap': '1/8"', 'shop.grip': '8"', 'shop.springback': '0', 'shop.gaugeChord': `3'-0"`,
-      'shop.plateKerf': '0.06"', 'shop.coating': 'paint', 'shop.roll': 'none', 'shop.prices': 'none', 'control.b': `20'-0", 0"`, 'control.note': 'empty', marks: 'none',
+      'shop.plateKerf': '0.06"', 'shop.coating': 'paint', 'shop.roll': 'none', 'shop.welds.fillet': '1/8"', 'shop.welds.skinLength': '2"', 'shop.welds.skinPitch': `1'-0"`, 'shop.welds.efficiency': '0.65',
+      'shop.truck.length': `20'-0"`, 'shop.truck.width': `8'-0"`, 'shop.truck.load': '10000 lb', 'shop.handLift': '51.0 lb',
+      'shop.prices': 'none', 'control.b': `20'-0", 0"`, 'control.note': 'empty', marks: 'none',
     });
   });
 });

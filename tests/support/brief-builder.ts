@@ -65,6 +65,9 @@ const SHOP: Brief['shop'] = {
   coating: 'paint',
   roll: {},
   prices: {},
+  welds: { fillet: inches(0.125), skinLength: inches(2), skinPitch: inches(12), efficiency: 0.65 },
+  truck: { length: inches(240), width: inches(96), load: pounds(10_000) },
+  handLift: pounds(51),
 };
 
 const CATTLE: Brief['cattle'] = {

@@ -76,6 +76,8 @@ export function randomBriefObject(seed: number): Brief {
         : [[inches(48), inches(96)], [inches(60), inches(144)], [inches(72), inches(144)]],
       weldGap: inches(random.chance(0.7) ? 0.125 : random.between(0, 1)),
       grip: inches(random.between(0, 24)),
+      coating: random.pick(['paint', 'galvanized', 'bare']),
+      ...(random.chance(0.5) ? { welds: { fillet: inches(random.between(0.0625, 0.5)), skinLength: inches(random.between(0.5, 6)), skinPitch: inches(random.between(6, 48)), efficiency: random.between(0.3, 1) } } : {}),
       stock: random.chance(0.5) ? {} : { [base.rail.name]: [inches(240), inches(random.between(240, 504))] },
     },
   });

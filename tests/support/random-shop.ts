@@ -26,6 +26,16 @@ export function randomShop(draw: Draw, fences: readonly RandomFence[], pivotPost
     grip, trim, keepDrop: draw.figure(0, 960), rack: Object.fromEntries(rack), prices: { ...Object.fromEntries(prices), ...(draw.chance(0.2) ? { concrete: 140, '12 ga': 2.5, nothing: 1 } : {}) },
     kerf: draw.figure(0, 1), weldGap: draw.chance(0.6) ? 0.125 : draw.figure(0, 1), springback: draw.pick([0, 0, 0.02, 0.3]),
     gaugeChord: draw.figure(6, 96), coating: draw.pick(['paint', 'galvanized', 'bare']),
+    ...(draw.chance(0.5) ? randomWelding(draw) : {}),
     ...(draw.chance(0.2) ? { roll: { [fences[0]!.rail]: { radius: draw.figure(0, 200), length: draw.figure(0, 120) } } } : {}),
+  };
+}
+
+/** Welding and transport over their whole ranges. */
+function randomWelding(draw: Draw): Readonly<Record<string, unknown>> {
+  const skinPitch = draw.figure(1, 48);
+  return {
+    welds: { fillet: draw.figure(0.0625, 0.5), skinPitch, skinLength: draw.figure(0.5, Math.min(12, skinPitch)), efficiency: draw.figure(0.3, 1) },
+    truck: { length: draw.figure(60, 720), width: draw.figure(36, 144), load: draw.figure(200, 100_000) }, handLift: draw.figure(10, 200),
   };
 }

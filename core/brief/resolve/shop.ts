@@ -7,6 +7,7 @@ import { pathText } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
 import { type RackBars, type RollLimit, type ShopBrief } from '../types.ts';
 import { type Filler } from './filler.ts';
+import { resolveWelding } from './welding.ts';
 import { bySectionName, type SectionEntry } from './section-table.ts';
 
 /** The shop's tables by section, as read. */
@@ -62,5 +63,6 @@ export function resolveShop(file: ProjectFile, tables: ShopTables, used: readonl
     coating: filler.word('shop.coating', shop.coating, coating),
     roll: bySectionName(tables.roll, used),
     prices: shop.prices ?? {},
+    ...resolveWelding(shop, filler),
   };
 }

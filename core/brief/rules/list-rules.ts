@@ -1,5 +1,5 @@
 import { SAME_LENGTH } from '../../base/tolerance.ts';
-import { type Inches } from '../../base/quantity.ts';
+import { inches, type Inches } from '../../base/quantity.ts';
 import { say } from '../../text/index.ts';
 import { allowedRange } from '../allowed.ts';
 import { showValue } from '../json/show-value.ts';
@@ -7,6 +7,7 @@ import { type Judged } from '../judged.ts';
 import { type Path } from '../path-fault.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { type FenceDraft } from '../resolve/fence-draft.ts';
+import { printExactly } from '../resolve/print-exactly.ts';
 import { plainText } from '../schema/plain-text.ts';
 
 /** A piece's signature is ours and may be long; a person's name for a price is not. */
@@ -44,6 +45,16 @@ export function holdControl(judged: Judged): void {
   if (c === undefined) return;
   if (apart(c, pivot) < SAME_LENGTH) judged.report(['control', 'c'], 'fault.control-same', { other: say('term.pivot-post') });
   else if (!judged.isFaulty(['control', 'b']) && apart(c, b ?? DEFAULTS.control.b) < SAME_LENGTH) judged.report(['control', 'c'], 'fault.control-same', { other: 'control.b' });
+}
+
+/** Stitches that lie one over the other are none. */
+export function holdWelds(judged: Judged): void {
+  const welds = judged.file.shop?.welds ?? {};
+  if (judged.isFaulty(['shop', 'welds', 'skinLength']) || judged.isFaulty(['shop', 'welds', 'skinPitch'])) return;
+  const length = welds.skinLength ?? DEFAULTS.shop.welds.skinLength;
+  const pitch = welds.skinPitch ?? DEFAULTS.shop.welds.skinPitch;
+  const field = welds.skinPitch === undefined ? 'skinLength' : 'skinPitch';
+  if (length > pitch) judged.report(['shop', 'welds', field], 'fault.stitches', { length: printExactly(inches(length), judged.file.units ?? 'in'), pitch: printExactly(inches(pitch), judged.file.units ?? 'in') });
 }
 
 /** A fence with sheet needs a stock sheet to be cut from. */

@@ -1,6 +1,6 @@
 import { RANGES } from '../ranges.ts';
 import { customSection } from './custom-section.ts';
-import { length, number, whole } from './figures.ts';
+import { length, number, weight, whole } from './figures.ts';
 import { byName, fields, list } from './groups.ts';
 import { choice } from './texts.ts';
 
@@ -9,6 +9,16 @@ const rollLimit = fields({ radius: length(RANGES.rollRadius), length: length(RAN
 
 /** Bars of one length that stand on the rack. */
 const onRack = fields({ length: length(RANGES.rackLength), count: whole(RANGES.rackCount), price: number(RANGES.price).optional() });
+
+const welds = fields({
+  fillet: length(RANGES.fillet).optional(),
+  skinLength: length(RANGES.skinLength).optional(),
+  skinPitch: length(RANGES.skinPitch).optional(),
+  efficiency: number(RANGES.efficiency).optional(),
+});
+
+/** What carries panels to the site: its bed and what it may carry. */
+const truck = fields({ length: length(RANGES.truckLength).optional(), width: length(RANGES.truckWidth).optional(), load: weight(RANGES.truckLoad).optional() });
 
 export const shop = fields({
   stock: byName(list(length(RANGES.stockLength), RANGES.stockLengths)).optional(),
@@ -26,4 +36,7 @@ export const shop = fields({
   roll: byName(rollLimit).optional(),
   prices: byName(number(RANGES.price)).optional(),
   sections: byName(customSection()).optional(),
+  welds: welds.optional(),
+  truck: truck.optional(),
+  handLift: weight(RANGES.handLift).optional(),
 });

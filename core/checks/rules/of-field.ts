@@ -110,6 +110,9 @@ const ORIGINS: Readonly<Record<string, FieldOrigin>> = {
   'shop.roll': by('roll-limit'),
   'shop.keepDrop': from('practice'),
   'shop.coating': from('practice'),
+  'shop.welds': from('practice'),
+  'shop.truck': from('practice'),
+  'shop.handLift': from('memory'),
   control: by('tie-angle', 'control-clear'),
   marks: from('file'),
 };

@@ -79,7 +79,7 @@ function shapeLists(input: DrawInput, page: Page, ramp: Ramp, pieces: readonly P
     ],
     [
       notesBlock(page, ramp),
-      ...builds.map((fence) => detailBlock(page, { ...fromAbove(fence), id: `build-up ${fence.run} ${fence.side}` }, ramp, 0.3, 0.5)),
+      ...builds.map((fence) => detailBlock(page, { ...fromAbove(input.brief, fence), id: `build-up ${fence.run} ${fence.side}` }, ramp, 0.3, 0.5)),
       ...(enlarged === null ? [] : [detailBlock(page, enlarged, ramp, 0.3, 0.5)]),
       ...(rows === null ? [] : asBlocks(page, ramp, rows)),
     ],

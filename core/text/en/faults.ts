@@ -72,5 +72,6 @@ export const faults = {
   'fault.run-name': '{value} is not a run of this project; allowed is {allowed}',
   'fault.backstop-run': '{value} is not the chute, and a backstop stands only there; allowed is {allowed}',
   'fault.alley-gate-run': '{value} has no two fences at an even width, and an alley gate closes on the one across; allowed is {allowed}',
+  'fault.stitches': 'stitches of {length} at a pitch of {pitch}; allowed is a pitch no less than the length of a stitch',
   'fault.order': '{value} is not after {other}; allowed is a value beyond it',
 } as const;
