@@ -9,6 +9,7 @@ import { type Drawing } from '../../drafting/model.ts';
 import { backstopFrame, uprightOnPost } from './backstop-frame.ts';
 import { frameCorner } from './frame-corner.ts';
 import { detailPages } from './pages.ts';
+import { latchDetail } from './latch.ts';
 import { ringHinge } from './ring-hinge.ts';
 import { slopeEnd } from './slope-end.ts';
 import { spliceDetail } from './splice.ts';
@@ -27,6 +28,7 @@ export function detailsOf(input: DrawInput): Detail[] {
   const marks = gateMarks(layout);
   const man = layout.openings.flatMap((one) => (one.kind === 'man-gate' ? [one] : [])).slice(0, 1);
   const backstop = layout.openings.flatMap((one) => (one.kind === 'backstop' ? [one] : [])).slice(0, 1);
+  const latched = [...new Map(layout.openings.flatMap((one) => (one.kind === 'pen-gate' || one.kind === 'alley-gate' ? [[one.kind, one] as const] : []))).values()];
   const fenceOf = (run: string, side: string): Fence => layout.fences.find((fence) => fence.run === run && fence.side === side)!;
   const ramps = layout.ramps.flatMap((ramp) => {
     const [fence] = layout.fences.filter(({ run }) => run === ramp.name);
@@ -40,6 +42,7 @@ export function detailsOf(input: DrawInput): Detail[] {
     ...(layout.crowdGate.teeth.length > 0 ? [toothDetail(brief)] : []),
     ...man.map((gate) => springDetail(brief, fenceOf(gate.run, gate.side), marks.get(gate.path)!)),
     ...man.map((gate) => frameCorner(brief, marks.get(gate.path)!, piecesOf(input, gate.path))),
+    ...latched.flatMap((gate) => [latchDetail(brief, marks.get(gate.path)!, piecesOf(input, gate.path), fenceOf(gate.run, gate.side).brief.post.wall), frameCorner(brief, marks.get(gate.path)!, piecesOf(input, gate.path))]),
     ...backstop.flatMap((gate) => [backstopFrame, uprightOnPost].map((of) => of(brief, gate, marks.get(gate.path)!, fenceOf(gate.run, 'left')))),
     ...ramps,
   ].filter((detail) => detail !== null);

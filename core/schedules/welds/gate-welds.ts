@@ -9,7 +9,7 @@ import { filletArea, squareArea } from './deposit.ts';
 import { endLength, perimeter } from './fence-welds.ts';
 import { filletLot, lotOf } from './lot.ts';
 import { WELD_PRACTICE } from './practice.ts';
-import { barWeld, buttWeld, eyeWeld, gateSkinWeld, hingeWeld, roundEndWeld, stopWeld, toothWeld } from './symbols.ts';
+import { barWeld, buttWeld, eyeWeld, gateSkinWeld, hingeWeld, latchWeld, roundEndWeld, stopWeld, toothWeld } from './symbols.ts';
 import { type WeldLot } from './types.ts';
 
 type GatePlace = Extract<Piece['place'], { kind: 'gate' }>;
@@ -30,7 +30,7 @@ export function gateWelds(brief: Brief, layout: Layout, parts: Parts): readonly 
     const jamb = jambWall(brief, layout, members[0]!.piece);
     const frame = sectionOf(members, 'stile');
     const hung = frame === null ? [] : parts.hardware.filter((one) => one.path === path).flatMap((one) => hungLots(brief, members[0]!.piece.run, one, frame, jamb));
-    return [...(frame === null ? [] : leafLots(brief, members, frame)), ...standingLots(brief, members, jamb), ...hung];
+    return [...(frame === null ? [] : [...leafLots(brief, members, frame), ...latchLots(brief, members, frame, jamb)]), ...standingLots(brief, members, jamb), ...hung];
   });
 }
 
@@ -72,6 +72,20 @@ function leafLots(brief: Brief, members: readonly Member[], frame: Section): rea
       const crossed = heights.filter((y) => y > outline.bottom && y < outline.top).map(() => wide);
       return filletLot(run, gateSkinWeld(brief, thickness, frame.wall), [wide, wide, tall, tall, ...crossed]);
     }),
+  ];
+}
+
+/** Sleeves along the leaf, a strap's ends on its corners, keeper and brackets upright on the jamb; a handle stands on its bolt. */
+function latchLots(brief: Brief, members: readonly Member[], frame: Section, jamb: ReturnType<typeof inches>): readonly WeldLot[] {
+  const { run } = members[0]!.piece;
+  const thickness = ({ piece }: Member): ReturnType<typeof inches> => parseSheet(piece.section)?.thickness ?? parseSection(piece.section)?.wall ?? frame.wall;
+  const lots = (parts: readonly GatePlace['part'][], joint: 'latch-leaf' | 'latch-jamb', other: number, seam: (member: Member) => readonly number[]): readonly WeldLot[] =>
+    grouped(parts.flatMap((part) => ofPart(members, part)).map((member) => filletLot(run, latchWeld(brief, joint, inches(Math.min(thickness(member), other))), seam(member))));
+  return [
+    ...lots(['sleeve', 'handle'], 'latch-leaf', frame.wall, ({ piece, place }) => [place.part === 'handle' ? (parseSection(piece.section)?.across ?? 1) * 1.5 : piece.length]),
+    ...lots(['strap'], 'latch-leaf', frame.wall, ({ piece }) => [piece.flatHeight ?? 0, piece.flatHeight ?? 0]),
+    ...lots(['keeper'], 'latch-jamb', jamb, ({ piece }) => [piece.length]),
+    ...lots(['bracket'], 'latch-jamb', jamb, ({ piece }) => [piece.flatHeight ?? piece.length]),
   ];
 }
 

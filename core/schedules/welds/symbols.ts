@@ -80,4 +80,6 @@ export function stopWeld(brief: Brief, stop: Inches, wall: Inches): Weld {
 export const toothWeld = (brief: Brief, tooth: Inches, wall: Inches): Weld => fillet(brief, 'tooth-rail', thinnest(tooth, wall), { field: true }, true);
 export const roundEndWeld = (brief: Brief, joint: 'beam-upright' | 'guide-end', a: Inches, b: Inches): Weld =>
   fillet(brief, joint, thinnest(a, b), { allRound: true, field: true });
+/** A part of a latch or a hinge's bracket, on the leaf (in the shop) or on the jamb. */
+export const latchWeld = (brief: Brief, joint: 'latch-leaf' | 'latch-jamb', thinner: Inches): Weld => fillet(brief, joint, thinner, { field: joint === 'latch-jamb' }, true);
 export const eyeWeld = (brief: Brief, wall: Inches): Weld => fillet(brief, 'spring-eye', wall, {}, true);

@@ -103,4 +103,6 @@ export const setUp = {
   'weld.joint.beam-upright': 'beam on upright',
   'weld.joint.guide-end': 'guide, each end',
   'weld.joint.spring-eye': 'spring eye',
+  'weld.joint.latch-leaf': 'latch and strap to leaf',
+  'weld.joint.latch-jamb': 'keeper and brackets to jamb',
 } as const;
