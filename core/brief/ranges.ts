@@ -83,6 +83,7 @@ const OWN = {
   open: plain(0, 4),
   rollRadius: lengths(0, 1200),
   rollLength: lengths(0, 960),
+  revisions: plain(0, 100),
   fillet: lengths(0.0625, 0.5),
   skinLength: lengths(0.5, 12),
   skinPitch: lengths(1, 48),

@@ -151,6 +151,8 @@ export interface Brief {
   readonly units: 'in' | 'mm';
   readonly paper: string;
   readonly revision: { readonly letter: string; readonly date: string; readonly note: string };
+  /** Issues before this one, oldest first. */
+  readonly revisions: readonly { readonly letter: string; readonly date: string; readonly note: string }[];
   readonly site: {
     readonly latitude: number | null;
     readonly longitude: number | null;

@@ -5,14 +5,16 @@
 import { type Dimension, type Sheet, type Stroke } from './primitives.ts';
 import { type Rect } from './boxes.ts';
 import { bandCallouts } from './band.ts';
+import { cloudPlaces, trianglePlaces } from './cloud.ts';
 import { bubblePlaces } from './callout.ts';
-import { frameStrokes } from './frame.ts';
+import { frameStrokes, roomInside } from './frame.ts';
 import { type Font } from './font.ts';
 import { type Kit, makeKit } from './kit.ts';
 import { type CalloutSpec, type DimensionSpec, type Drawing, type TitleBlock, type View, type WeldSpec } from './model.ts';
 import { runningDimensions } from './running.ts';
 import { type Stand, makeStand } from './stand.ts';
-import { columnWidths, noteStrokes, rowsIn, tableStrokes } from './table.ts';
+import { columnWidths, noteStrokes, rowsIn, tableHeight, tableStrokes } from './table.ts';
+import { viewPoint } from '../base/points.ts';
 import { toPaper, viewFoot } from './view.ts';
 import { say } from '../text/index.ts';
 
@@ -34,6 +36,7 @@ export function draft(font: Font, block: TitleBlock, drawing: Drawing): Drafted 
   unplaced.push(...bubbles(kit, drawing, crowded, stand));
   for (const { view, spec } of weldsOf(drawing, false)) stand.weld(view, spec);
   for (const { view, spec } of dimensionsOf(drawing, false)) stand.dimension(view, spec);
+  clouds(kit, block, drawing, stand);
   const { number, title, file, paper, scale } = drawing;
   const views = drawing.views.map((view) => ({ id: view.id, title: view.title, scale: view.scale, scaleText: view.scaleText, at: view.at, box: view.box }));
   return { sheet: { number, title, file, paper, scale, units: block.units, views, primitives: stand.primitives }, unplaced };
@@ -56,6 +59,35 @@ export function hasRoom(font: Font, block: TitleBlock, drawing: Drawing): boolea
   for (const { view, spec } of words.slice(count)) stand.callout(view, spec);
   return bubbles(kit, drawing, crowded, stand).length === 0;
 }
+
+/** How far a cloud may stand out over the room of the views, short of the border, and how far it stands off a table, paper inches. */
+const CLOUD_PAST = 0.115;
+const ROUND_TABLE = 0.04;
+
+/** Clouds last of all, round what stands: larger where their line would touch a text, as large as the view at most. */
+function clouds(kit: Kit, block: TitleBlock, drawing: Drawing, stand: Stand): void {
+  const page = roomInside(kit, drawing.paper, block);
+  const draw = (rect: Rect, room: Rect): void => {
+    const found = stand.first(cloudPlaces(kit, rect, room), grown(page, CLOUD_PAST));
+    if (found === null) return;
+    stand.strokes(found.strokes);
+    const letter = stand.first(trianglePlaces(kit, block.revision, found.rect), page);
+    if (letter !== null) stand.strokes(letter.strokes);
+  };
+  for (const view of drawing.views) {
+    for (const { left, right, low, high } of view.clouds ?? []) {
+      const [a, b] = [toPaper(view, viewPoint(left, low)), toPaper(view, viewPoint(right, high))];
+      draw({ x: a.x, y: a.y, width: b.x - a.x, height: b.y - a.y }, view.box);
+    }
+  }
+  for (const table of drawing.cloudedTables ?? []) {
+    const height = tableHeight(kit, table.rows.length);
+    const rect = { x: table.at.x, y: table.at.y - height, width: table.widths.reduce((sum, w) => sum + w, 0), height };
+    draw(rect, grown(rect, ROUND_TABLE));
+  }
+}
+
+const grown = ({ x, y, width, height }: Rect, by: number): Rect => ({ x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by });
 
 interface Word {
   readonly view: View;

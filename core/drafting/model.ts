@@ -102,6 +102,8 @@ export interface View {
   readonly bands: readonly Band[];
   readonly callouts: readonly CalloutSpec[];
   readonly welds?: readonly WeldSpec[];
+  /** Places that a revision changed, inches of steel: each gets a cloud and the revision's letter. */
+  readonly clouds?: readonly { readonly left: number; readonly right: number; readonly low: number; readonly high: number }[];
 }
 
 export interface Column {
@@ -137,6 +139,8 @@ export interface Drawing {
   readonly notes: readonly Note[];
   /** Room kept for the words of numbered bubbles. */
   readonly overflow?: Rect;
+  /** Those of its tables that a revision changed. */
+  readonly cloudedTables?: readonly Table[];
 }
 
 /** What every drawing of a set has in common. */

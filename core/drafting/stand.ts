@@ -5,7 +5,7 @@ import { dimensionPlaces } from './dimension.ts';
 import { type Kit } from './kit.ts';
 import { type CalloutSpec, type DimensionSpec, type Shape, type View, type WeldSpec } from './model.ts';
 import { makeOccupancy } from './occupancy.ts';
-import { bestOf, settle } from './place.ts';
+import { bestOf, costOf, settle } from './place.ts';
 import { type Callout, type Dimension, type Primitive, type Stroke } from './primitives.ts';
 import { segmentsOf } from './strokes.ts';
 import { shapeStroke, toPaper } from './view.ts';
@@ -23,6 +23,8 @@ export interface Stand {
   dimension(view: View, spec: DimensionSpec): boolean;
   callout(view: View, spec: CalloutSpec): boolean;
   weld(view: View, spec: WeldSpec): boolean;
+  /** The first of some groups of strokes that has room, not yet put there. */
+  first<T extends { readonly strokes: readonly Stroke[] }>(candidates: Iterable<T>, room: Rect): T | null;
   /** The first and cheapest of some candidates, put there; null where none has room. */
   best<T extends Dimension | Callout>(candidates: Iterable<T>, room: Rect): T | null;
 }
@@ -49,6 +51,10 @@ export function makeStand(kit: Kit): Stand {
     strokes,
     item,
     best,
+    first: (candidates, room) => {
+      for (const one of candidates) if (costOf(kit, occupancy, one.strokes, room) !== null) return one;
+      return null;
+    },
     steel: (view, shapes) => {
       for (const shape of shapes) {
         const stroke = shapeStroke(view, shape);

@@ -5,6 +5,7 @@ import { printSize } from '../drafting/kit.ts';
 import { type Drawing, type Note } from '../drafting/model.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { CAUTIONS } from './cautions.ts';
+import { type DrawingChange } from './changes/compare.ts';
 import { type Block, flowBlocks } from './flow.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
@@ -18,7 +19,13 @@ const LATER: readonly (readonly [keyof DrawInput['brief']['later'], StringKey])[
   ['holdingPens', 'drawings.later.holdingPens'],
 ];
 
-export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawing[] {
+/** What changed since an earlier issue, and that issue's letter. */
+export interface Since {
+  readonly letter: string;
+  readonly changes: readonly DrawingChange[];
+}
+
+export function coverDrawings(input: DrawInput, set: readonly Drawing[], since: Since | null = null): Drawing[] {
   const page = pageOf(input);
   const { brief } = input;
   const left = LATER.filter(([subject]) => brief.later[subject] > 0).map(([, key]) => say(key));
@@ -30,7 +37,14 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawin
   const revisions = tableBlocks(
     page, say('drawings.cover.title'), say('drawings.cover.revisions'),
     [{ title: say('drawings.cover.letter'), align: 'start' }, { title: say('drawings.cover.date'), align: 'start' }, { title: say('drawings.cover.note'), align: 'start' }],
-    [[brief.revision.letter, brief.revision.date === '' ? '-' : brief.revision.date, brief.revision.note]],
+    [...brief.revisions, brief.revision].map(({ letter, date, note }) => [letter, date === '' ? '-' : date, note]),
+  );
+  const changed = since === null ? [] : tableBlocks(
+    page, say('drawings.cover.title'), say('drawings.cover.changes', { letter: since.letter }),
+    [{ title: say('drawings.cover.number'), align: 'start' }, { title: say('drawings.cover.change'), align: 'start' }, { title: say('drawings.cover.drawing'), align: 'start' }],
+    since.changes.length === 0
+      ? [['', say('drawings.cover.noChange'), '']]
+      : since.changes.map(({ number, title, kind }) => [number, say(`drawings.cover.change.${kind}`), title]),
   );
   const list = tableBlocks(
     page, say('drawings.cover.title'), say('drawings.cover.list'),
@@ -38,7 +52,7 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[]): Drawin
     set.map((drawing) => [drawing.number, drawing.paper.name, drawing.title]),
     { height: Math.max(page.room.height / 2, page.room.height - Math.max(...notes.map((note) => note.height)) - 0.3) },
   );
-  return flowBlocks(page, [[...notes], [...revisions, ...list]]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
+  return flowBlocks(page, [[...notes], [...revisions, ...changed, ...list]]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
 }
 
 /** A third of the page's width, or all of it on small paper. */

@@ -18,6 +18,8 @@ export interface DrawInput {
   readonly font: Font;
   /** The cut list where it is planned; without it the set has no drawings of it. */
   readonly cuts?: CutList | null;
+  /** An earlier issue: what changed since stands in clouds. */
+  readonly since?: Pick<DrawInput, 'brief' | 'layout' | 'parts'> | null;
 }
 
 /** A paper with the kit, the title block and the room inside it. */

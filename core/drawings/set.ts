@@ -2,6 +2,7 @@ import { draft } from '../drafting/draft.ts';
 import { type Drawing } from '../drafting/model.ts';
 import { type Sheet } from '../drafting/primitives.ts';
 import { bendDrawings } from './bends/index.ts';
+import { compareDrawings } from './changes/compare.ts';
 import { coverDrawings } from './cover.ts';
 import { gateDrawings } from './gates.ts';
 import { detailDrawings } from './details/index.ts';
@@ -15,9 +16,23 @@ import { sectionDrawings } from './sections.ts';
 import { setUpDrawings } from './set-up/index.ts';
 import { stakeoutDrawings } from './stakeout.ts';
 
-/** Every drawing of a design as plain data, in the order of the set. */
+/** Every drawing of a design as plain data, in the order of the set; where an earlier issue is given, what changed since in clouds. */
 export function drawings(input: DrawInput): Drawing[] {
-  const rest = [
+  const rest = inOrder(input);
+  const { since } = input;
+  if (since === undefined || since === null) return [...coverDrawings(input, rest, null), ...rest];
+  const compared = compareDrawings(rest.filter(isCompared), inOrder({ ...since, font: input.font }).filter(isCompared));
+  const clouded = new Map(compared.drawings.map((drawing) => [drawing.number, drawing]));
+  const whole = rest.map((drawing) => clouded.get(drawing.number) ?? drawing);
+  return [...coverDrawings(input, whole, { letter: since.brief.revision.letter, changes: compared.changes }), ...whole];
+}
+
+/** Series that a solver plans anew with every issue, cut list and nests: they are not compared. */
+const PLANNED = ['14', '15'];
+const isCompared = ({ number }: Drawing): boolean => !PLANNED.includes(number.slice(0, -2));
+
+function inOrder(input: DrawInput): Drawing[] {
+  return [
     ...planDrawings(input),
     ...stakeoutDrawings(input),
     ...panelDrawings(input),
@@ -30,7 +45,6 @@ export function drawings(input: DrawInput): Drawing[] {
     ...detailDrawings(input),
     ...setUpDrawings(input),
   ];
-  return [...coverDrawings(input, rest), ...rest];
 }
 
 /** Every drawing of a design, drafted, in the order of the set. */

@@ -24,6 +24,8 @@ export interface PackageInput {
   readonly defaults: readonly DefaultUsed[];
   /** null: all kinds that this version makes. */
   readonly only: readonly PackageKind[] | null;
+  /** An earlier issue: what changed in the drawings since stands in clouds. */
+  readonly since?: Design | null;
 }
 
 /** A file that is made, and how far the work is. */
@@ -78,7 +80,7 @@ function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly Pa
     make: () => utf8(keepMarks(input.text, design.parts.marks)),
   }];
   if (has('stations')) jobs.push({ path: 'stations.json', kind: 'stations', title: say('package.stations'), make: () => utf8(writeJson(schedules.stations)) });
-  if (has('drawings')) jobs.push(...drawingJobs(pipeline.drawings(design, cuts), brief, tools));
+  if (has('drawings')) jobs.push(...drawingJobs(pipeline.drawings(design, cuts, input.since ?? null), brief, tools));
   if (has('plates')) jobs.push(...plateJobs(pipeline.plates(design), brief.units));
   if (has('templates')) jobs.push(...templateJobs(design, tools));
   if (has('schedules')) jobs.push(...scheduleJobs(schedules, cuts, brief.units));

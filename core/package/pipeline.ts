@@ -48,7 +48,7 @@ export interface Pipeline {
   /** Plans the cut list, or gives the one that was last planned for these jobs. */
   cutList(jobs: readonly SectionJob[], solve: LinearSolver): Generator<CutListProgress, CutList>;
   /** The whole set, in its order. Without a cut list it has no drawings of it. */
-  drawings(design: Design, cuts?: CutList | null): readonly Sheet[];
+  drawings(design: Design, cuts?: CutList | null, since?: Design | null): readonly Sheet[];
 }
 
 export function createPipeline(font: Font): Pipeline {
@@ -65,7 +65,7 @@ export function createPipeline(font: Font): Pipeline {
   // Figure by figure: the options that ask for the same are the same, whoever asks.
   const board = tracked((brief: Brief, of: Layout, made: Parts, scale: number, sizes: boolean, marks: boolean, sights: boolean, dragged: string | null) =>
     boardPicture({ brief, layout: of, parts: made, font }, { scale, sizes, marks, sights, dragged }));
-  const drawings = tracked((brief: Brief, of: Layout, made: Parts, cuts: CutList | null) => drawSet({ brief, layout: of, parts: made, font, cuts }));
+  const drawings = tracked((brief: Brief, of: Layout, made: Parts, cuts: CutList | null, since: Design | null) => drawSet({ brief, layout: of, parts: made, font, cuts, since }));
   const jobs = tracked((brief: Brief, made: Parts) => sectionJobs(brief, made));
   let lastJobs: readonly SectionJob[] | null = null;
   let cut: { readonly jobs: readonly SectionJob[]; readonly list: CutList } | null = null;
@@ -93,7 +93,7 @@ export function createPipeline(font: Font): Pipeline {
       if (cut?.jobs !== of) cut = { jobs: of, list: yield* planCutList(of, solve) };
       return cut.list;
     },
-    drawings: (design, cuts = null) => drawings(design.brief, design.layout, design.parts, cuts),
+    drawings: (design, cuts = null, since = null) => drawings(design.brief, design.layout, design.parts, cuts, since),
     plates: (design) => plates(design.brief, design.parts),
     schedules: (design) => schedules(design.brief, design.layout, design.parts, plates(design.brief, design.parts)),
   };

@@ -14,12 +14,14 @@ export interface Options {
   readonly units: 'in' | 'mm' | null;
   readonly strict: boolean;
   readonly keepMarks: boolean;
+  /** The project of an earlier issue, to cloud what changed since; null: none. */
+  readonly since: string | null;
 }
 
 export type Asked = { readonly kind: 'help' } | { readonly kind: 'wrong'; readonly refusals: readonly Refusal[] } | { readonly kind: 'options'; readonly options: Options };
 
 const KINDS = PACKAGE_KINDS.join(', ');
-const ALLOWED: Readonly<Record<string, string>> = { '--out': say('command.allowed-folder'), '--units': say('command.allowed-units'), '--only': KINDS };
+const ALLOWED: Readonly<Record<string, string>> = { '--out': say('command.allowed-folder'), '--units': say('command.allowed-units'), '--since': say('command.allowed-project'), '--only': KINDS };
 
 /** Reads the words after the command. All that is wrong with them is told at once. */
 export function readOptions(words: readonly string[]): Asked {
@@ -38,6 +40,7 @@ export function readOptions(words: readonly string[]): Asked {
   takes('--out', '--out <folder>');
   takes('--only', '--only <kinds>');
   takes('--units', '--units <units>');
+  takes('--since', '--since <project>');
   command.option('--strict').option('--keep-marks').option('-h, --help').helpOption(false);
   command.allowUnknownOption().allowExcessArguments().exitOverride().configureOutput({ writeErr: () => undefined, writeOut: () => undefined });
   try {
@@ -58,11 +61,13 @@ export function readOptions(words: readonly string[]): Asked {
   else if (out === '') refuse('--out', 'command.option-no-value', { allowed: say('command.allowed-folder') });
   const units = values.get('--units') ?? null;
   if (units !== null && units !== 'in' && units !== 'mm') refuse('--units', 'command.option-units', { value: units });
+  const since = values.get('--since') ?? null;
+  if (since === '') refuse('--since', 'command.option-no-value', { allowed: say('command.allowed-project') });
   const only = readKinds(values.get('--only'), refuse);
   if (refusals.length > 0 || project === undefined || out === undefined) return { kind: 'wrong', refusals };
   return {
     kind: 'options',
-    options: { project, out, only, units: units as 'in' | 'mm' | null, strict: flags.strict === true, keepMarks: flags.keepMarks === true },
+    options: { project, out, only, units: units as 'in' | 'mm' | null, strict: flags.strict === true, keepMarks: flags.keepMarks === true, since },
   };
 }
 

@@ -1,5 +1,5 @@
 import { printFault, type Fault } from '../../core/brief/index.ts';
-import { BUILT_KINDS, createPipeline, keepMarks, makePackage, PACKAGE_KINDS, type PackageFile } from '../../core/package/index.ts';
+import { BUILT_KINDS, createPipeline, keepMarks, makePackage, PACKAGE_KINDS, type Design, type PackageFile } from '../../core/package/index.ts';
 import { say } from '../../core/text/index.ts';
 import { liesIn, mend, packagePlace, plain, printRefusal, readProject, recognize, Refused, refuseLesser, replaceFile, sameBytes, withReason, writePackage, type ProjectFile } from '../disk/index.ts';
 import { EXIT, type Io } from './io.ts';
@@ -38,7 +38,7 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   const target = await withReason(out, 'command.out-unwritten', () => packagePlace(io.disk, io.cwd, out));
   // Before anything else, whatever becomes of this run: what an interrupted one left is mended.
   await withReason(out, 'command.out-unwritten', () => mend(io.disk, target, out));
-  const project = await readOrRefuse(options, io);
+  const project = await readOrRefuse(options.project, io);
   if (project === null) return EXIT.fault;
 
   const tools = packageTools();
@@ -48,6 +48,8 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   const worked = pipeline.design(read.brief);
   if (!worked.ok) return tellFaults(worked.faults, io);
   const { design } = worked;
+  const since = options.since === null ? null : await earlierIssue(options.since, design.brief.units, tools.font, io);
+  if (since === 'faulty') return EXIT.fault;
 
   if (liesIn(project.path, target)) throw new Refused(out, 'command.project-in-out', { project: options.project });
   const { only } = options;
@@ -58,7 +60,7 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   await withReason(out, 'command.out-unwritten', async () => { mayReplace(await recognize(io.disk, target, out)); });
 
   const files: PackageFile[] = [];
-  for await (const made of makePackage(pipeline, { text: project.text, design, defaults: read.defaults, only }, tools)) {
+  for await (const made of makePackage(pipeline, { text: project.text, design, defaults: read.defaults, only, since }, tools)) {
     files.push(made.file);
     io.progress(say('command.progress', { done: made.done, total: made.total, path: made.file.path }));
     await io.pause();
@@ -76,9 +78,21 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   return options.strict && findings.some((finding) => finding.result === 'fix') ? EXIT.fix : EXIT.written;
 }
 
-async function readOrRefuse(options: Options, io: Io): Promise<ProjectFile | null> {
+/** The design of an earlier issue in this one's units; what is wrong with its file is told. */
+async function earlierIssue(shown: string, units: 'in' | 'mm', font: ReturnType<typeof packageTools>['font'], io: Io): Promise<Design | 'faulty'> {
+  const project = await readOrRefuse(shown, io);
+  if (project === null) return 'faulty';
+  const pipeline = createPipeline(font);
+  const read = pipeline.read(project.text, units);
+  const worked = read.ok ? pipeline.design(read.brief) : read;
+  if (worked.ok) return worked.design;
+  for (const fault of worked.faults) io.err(say('command.since-fault', { fault: plain(printFault(fault)) }));
+  return 'faulty';
+}
+
+async function readOrRefuse(shown: string, io: Io): Promise<ProjectFile | null> {
   try {
-    return await readProject(io.disk, io.cwd, options.project);
+    return await readProject(io.disk, io.cwd, shown);
   } catch (error) {
     if (!(error instanceof Refused)) throw error;
     io.err(printRefusal(error.refusal));

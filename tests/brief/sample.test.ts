@@ -57,6 +57,7 @@ describe('the example of the project contract', () => {
   test('leaves to defaults the stock of the pivot post and of what gates are built of, and what has come to the format since', () => {
     const pipes = ['4', '1 1/2', '1', '1 1/4', '1/2'].map((size) => `pipe ${size} sch 40`);
     expect(defaults).toEqual([
+      { path: 'revisions', value: 'none' },
       { path: 'footings.heldAtSurface', value: 'no' },
       { path: 'shop.rack', value: 'none' },
       ...pipes.map((pipe) => ({ path: `shop.stock["${pipe}"]`, value: `21'-0"` })),
@@ -91,7 +92,7 @@ describe('a project that says the least', () => {
     const listed = new Map(defaults.map(({ path, value }) => [path, value]));
     expect(listed.size).toBe(defaults.length);
     expect(Object.fromEntries(listed)).toEqual({
-      client: 'empty', units: 'in', paper: 'ANSI B', 'revision.letter': 'A', 'revision.date': 'empty', 'revision.note': 'empty',
+      client: 'empty', units: 'in', paper: 'ANSI B', 'revision.letter': 'A', 'revision.date': 'empty', 'revision.note': 'empty', revisions: 'none',
       'site.latitude': 'unset', 'site.longitude': 'unset', 'site.timeZone': 'unset', 'site.bearing': 'unset', 'site.soil': 'unset', 'site.volume': 'unset',
       'site.jurisdiction': 'unset', 'site.tenure': 'unset', 'site.work': 'unset',
       'cattle.weight': '1250 lb', 'cattle.kind': 'mature', 'cattle.flighty': 'no', 'cattle.horned': 'no', 'cattle.bodyLength': `8'-0"`, 'cattle.eyeHeight': `4'-2"`, 'cattle.headPerDay': '300',

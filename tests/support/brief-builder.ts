@@ -111,6 +111,7 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     client: '',
     units: 'in',
     paper: 'ANSI B',
+    revisions: [],
     revision: { letter: 'A', date: '2026-03-02', note: '' },
     site: SITE,
     cattle: CATTLE,

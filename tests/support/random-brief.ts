@@ -104,7 +104,7 @@ function drawProject(draw: Draw): ProjectJson {
   return {
     format: 'penwright-project', version: 1,
     title: draw.pick(TITLES), units, paper: draw.pick(PAPERS),
-    ...(draw.chance(0.5) ? { client: draw.pick(['', 'Bench Creek', '=2+3']), revision: { letter: draw.pick(['A', 'C']), date: '2026-02-28', note: 'as built' } } : {}),
+    ...(draw.chance(0.5) ? { client: draw.pick(['', 'Bench Creek', '=2+3']), revision: { letter: draw.pick(['A', 'C']), date: '2026-02-28', note: 'as built' }, revisions: [{ letter: 'A', date: '2026-01-05' }, { letter: 'B', note: 'wider gate' }].slice(0, draw.whole(0, 2)) } : {}),
     ...(draw.chance(0.5) ? randomSurroundings(draw) : {}),
     alley: { runs: alley.map((run) => writeRun(draw, units, run)) },
     crowdPen: {

@@ -16,6 +16,8 @@ export const DEFAULT_FIGURES: Figures = {
   'revision.letter': DEFAULTS.revisionLetter,
   'revision.date': '',
   'revision.note': '',
+  'revisions[].date': '',
+  'revisions[].note': '',
   'control.note': '',
   'footings.load': null,
   ...under('cattle', cattle),

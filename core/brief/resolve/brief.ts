@@ -14,7 +14,7 @@ import { resolveOpenings } from './openings.ts';
 import { resolveShop, type ShopTables } from './shop.ts';
 import { resolveRamps } from './ramps.ts';
 import { countLater, noteSubjectDefaults } from './subjects.ts';
-import { resolveCattle, resolveRevision, resolveSite } from './surroundings.ts';
+import { resolveCattle, resolveRevision, resolveRevisions, resolveSite } from './surroundings.ts';
 import { resolveFloors, resolvePad, resolveSortPens } from './yard.ts';
 
 /** What the rules looked up on the way. */
@@ -105,6 +105,7 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     units: filler.units,
     paper: filler.word('paper', file.paper, DEFAULTS.paper),
     revision: resolveRevision(file, filler),
+    revisions: resolveRevisions(file, filler),
     site: resolveSite(file, filler),
     cattle: resolveCattle(file, filler),
     alley: { runs: resolveAlley(file, filler) },

@@ -1,4 +1,5 @@
 import { pounds } from '../../base/quantity.ts';
+import { say } from '../../text/index.ts';
 import { printWeight } from '../../units/index.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { type ProjectFile } from '../schema/project.ts';
@@ -12,6 +13,15 @@ export function resolveRevision(file: ProjectFile, filler: Filler): Brief['revis
     date: filler.word('revision.date', date, ''),
     note: filler.word('revision.note', note, ''),
   };
+}
+
+export function resolveRevisions(file: ProjectFile, filler: Filler): Brief['revisions'] {
+  if (file.revisions === undefined) filler.note('revisions', say('term.none'));
+  return (file.revisions ?? []).map(({ letter, date, note }, i) => ({
+    letter,
+    date: filler.word(`revisions[${String(i)}].date`, date, ''),
+    note: filler.word(`revisions[${String(i)}].note`, note, ''),
+  }));
 }
 
 /** What of the site was said; the rest stays unset, and what needs it says so. */

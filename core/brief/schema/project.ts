@@ -5,7 +5,7 @@ import { byName, fields } from './groups.ts';
 import { alley, chute, crowdPen } from './path-areas.ts';
 import { shop } from './shop.ts';
 import { catwalks, holdingPens, openings, ramps, sortPens, squeezePad } from './subjects.ts';
-import { cattle, control, floors, footings, revision, site } from './surroundings.ts';
+import { cattle, control, floors, footings, revision, revisions, site } from './surroundings.ts';
 import { choice, mark, text } from './texts.ts';
 
 export const PAPERS = ['ANSI A', 'ANSI B', 'ANSI C', 'ANSI D', 'ANSI E', 'ISO A4', 'ISO A3', 'ISO A2', 'ISO A1', 'ISO A0'] as const;
@@ -22,6 +22,7 @@ export const project = fields({
   units: choice(['in', 'mm']).optional(),
   paper: choice(PAPERS).optional(),
   revision: revision.optional(),
+  revisions: revisions.optional(),
   site: site.optional(),
   cattle: cattle.optional(),
   alley: alley.optional(),

@@ -9,6 +9,9 @@ export const revision = fields({
   note: text(RANGES.note).optional(),
 });
 
+/** Issues before this one, oldest first. */
+export const revisions = list(fields({ letter: letter(), date: date().optional(), note: text(RANGES.note).optional() }), RANGES.revisions);
+
 /** Working hours; what makes them is asked for where they are given. */
 const work = fields({ from: time(), to: time(), months: list(whole(RANGES.month), RANGES.months) });
 

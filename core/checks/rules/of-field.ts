@@ -26,6 +26,7 @@ const ORIGINS: Readonly<Record<string, FieldOrigin>> = {
   units: from('file'),
   paper: from('file'),
   revision: from('file'),
+  revisions: from('file'),
   site: from('person'),
   'site.latitude': by('sun-glare'),
   'site.longitude': by('sun-glare'),

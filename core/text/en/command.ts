@@ -7,6 +7,7 @@ export const command = {
   --out FOLDER      where the package goes: a new folder, an empty one, or a package written before, which is replaced whole
   --only KINDS      some of it: {kinds}, with commas between
   --units in|mm     the units of drawings and schedules, whatever the project says
+  --since PROJECT   the project of an earlier issue: what changed in the drawings since stands in clouds
   --strict          exit code 1 where a finding says Fix
   --keep-marks      writes the piece marks that were issued back into the project file
   --help            these words
@@ -14,7 +15,7 @@ export const command = {
 Exit codes: 0 written; 1 written, but --strict and a finding says Fix; 2 the project or an option is at fault, nothing written;
 3 the folder could not be written, what stood there still stands.
 `,
-  'command.option-unknown': 'is not an option of this command; allowed is --out, --only, --units, --strict, --keep-marks, --help',
+  'command.option-unknown': 'is not an option of this command; allowed is --out, --only, --units, --since, --strict, --keep-marks, --help',
   'command.option-no-value': 'has no value; allowed is {allowed}',
   'command.option-twice': 'is given more than once; allowed is once',
   'command.option-units': '"{value}" are not units; allowed is in or mm',
@@ -25,6 +26,8 @@ Exit codes: 0 written; 1 written, but --strict and a finding says Fix; 2 the pro
   'command.project-extra': 'is one argument too many; allowed is the path of one project file',
   'command.allowed-folder': 'the path of a folder',
   'command.allowed-units': 'in or mm',
+  'command.allowed-project': 'the path of a project file',
+  'command.since-fault': 'the earlier issue, {fault}',
 
   'command.project-missing': 'is not there; allowed is the path of a project file',
   'command.project-folder': 'is a folder; allowed is the path of a project file',

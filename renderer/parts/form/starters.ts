@@ -27,6 +27,7 @@ const STARTERS: Readonly<Record<string, readonly Starter[]>> = {
   catwalks: [{ kind: '', entry: () => ({ run: 'chute', side: 'left', from: 0, to: '10 ft' }) }],
   ramps: [{ kind: 'load', entry: () => ({ kind: 'load' }) }, { kind: 'unload', entry: () => ({ kind: 'unload' }) }],
   sortPens: [{ kind: '', entry: () => ({ side: 'left' }) }],
+  revisions: [{ kind: '', entry: () => ({ letter: '-' }) }],
   holdingPens: [{ kind: '', entry: () => ({ head: 30 }) }],
 };
 

@@ -23,7 +23,7 @@ const NAMED: readonly Chapter[] = [
   { id: 'footings', title: 'place-brief.chapter.footings', paths: ['footings'] },
   { id: 'shop', title: 'place-brief.chapter.shop', paths: ['shop'] },
   { id: 'control', title: 'place-brief.chapter.control', paths: ['control'] },
-  { id: 'revision', title: 'place-brief.chapter.revision', paths: ['revision', 'marks'] },
+  { id: 'revision', title: 'place-brief.chapter.revision', paths: ['revision', 'revisions', 'marks'] },
 ];
 
 /** What says which format a file is in: nothing to ask a person. */

@@ -9,6 +9,11 @@ export const helpWalk = {
   'help.revision': 'Which issue of the drawings this is. A shop that works from two issues at once cuts steel that does not meet.',
   'help.revision.letter': 'The letter of this issue, beside every view, so that a photograph of one view says which issue it is.',
   'help.revision.date': 'The date of this issue, as year-month-day. Dates on the drawings come from here, never from a clock.',
+  'help.revisions': 'The issues before this one, oldest first. The cover lists them over the present one.',
+  'help.revisions[]': 'One earlier issue.',
+  'help.revisions[].letter': 'The letter that it bore.',
+  'help.revisions[].date': 'The date of that issue, as year-month-day.',
+  'help.revisions[].note': 'What changed with it.',
   'help.revision.note': 'What changed since the last issue, in the table of revisions.',
 
   'help.site': 'Where the facility stands. Nothing is guessed here: what needs a figure that is not given says so.',

@@ -11,6 +11,11 @@ export const fieldLabels = {
   'field.revision.date': 'Date',
   'field.revision.note': 'What changed',
 
+  'field.revisions': 'Earlier revisions',
+  'field.revisions[]': 'Earlier revision',
+  'field.revisions[].letter': 'Letter',
+  'field.revisions[].date': 'Date',
+  'field.revisions[].note': 'What it was for',
   'field.site': 'Site',
   'field.site.latitude': 'Latitude',
   'field.site.longitude': 'Longitude',
