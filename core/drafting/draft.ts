@@ -77,7 +77,7 @@ function clouds(kit: Kit, block: TitleBlock, drawing: Drawing, stand: Stand): vo
   for (const view of drawing.views) {
     for (const { left, right, low, high } of view.clouds ?? []) {
       const [a, b] = [toPaper(view, viewPoint(left, low)), toPaper(view, viewPoint(right, high))];
-      draw({ x: a.x, y: a.y, width: b.x - a.x, height: b.y - a.y }, view.box);
+      draw({ x: a.x, y: a.y, width: b.x - a.x, height: b.y - a.y }, grown(view.box, ROUND_TABLE));
     }
   }
   for (const table of drawing.cloudedTables ?? []) {
