@@ -11,7 +11,7 @@ const CHORD = 0.28;
 const HALF = 0.93;
 /** How far a scallop stands out from its chord. */
 export const BULGE = (CHORD * Math.tan(HALF / 2)) / 2;
-/** A cloud that has no room where it is tried is tried so much larger. */
+/** A side that has no room where it is tried is tried so much farther out. */
 const STEP = 0.08;
 
 export interface CloudPlace {
@@ -19,23 +19,41 @@ export interface CloudPlace {
   readonly rect: Rect;
 }
 
-/** Clouds from close round `rect` to as large as `room`, each larger than the one before. */
-export function* cloudPlaces(kit: Kit, rect: Rect, room: Rect): Generator<CloudPlace> {
-  for (let grow = 1.2 * kit.h; ; grow += STEP) {
-    const x0 = Math.max(room.x, rect.x - grow);
-    const y0 = Math.max(room.y, rect.y - grow);
-    const x1 = Math.min(room.x + room.width, rect.x + rect.width + grow);
-    const y1 = Math.min(room.y + room.height, rect.y + rect.height + grow);
-    const placed = { x: x0, y: y0, width: x1 - x0, height: y1 - y0 };
-    yield { strokes: cloudStrokes(placed), rect: placed };
-    if (grow > Math.max(room.width, room.height)) return;
+/**
+ * The cloud that lies closest round `rect`: a side whose scallops would touch a text (`isClear` says) moves out, as far as `room`. Null
+ * where one finds no place there.
+ */
+export function fitCloud(kit: Kit, rect: Rect, room: Rect, isClear: (strokes: readonly Stroke[]) => boolean): CloudPlace | null {
+  const most = { left: room.x, low: room.y, right: room.x + room.width, high: room.y + room.height };
+  const margin = 1.2 * kit.h;
+  let left = Math.max(most.left, rect.x - margin);
+  let low = Math.max(most.low, rect.y - margin);
+  let right = Math.min(most.right, rect.x + rect.width + margin);
+  let high = Math.min(most.high, rect.y + rect.height + margin);
+  for (;;) {
+    const sides = cloudSides({ x: left, y: low, width: right - left, height: high - low });
+    const blocked = sides.map((strokes) => !isClear(strokes));
+    if (!blocked.includes(true)) return { strokes: sides.flat(), rect: { x: left, y: low, width: right - left, height: high - low } };
+    const before = [low, right, high, left];
+    if (blocked[0] === true) low = Math.max(most.low, low - STEP);
+    if (blocked[1] === true) right = Math.min(most.right, right + STEP);
+    if (blocked[2] === true) high = Math.min(most.high, high + STEP);
+    if (blocked[3] === true) left = Math.max(most.left, left - STEP);
+    // Only sides that can move no farther are blocked still: another's end may lie in a text, so all of them move.
+    if ([low, right, high, left].every((value, i) => value === before[i])) {
+      if (low === most.low && right === most.right && high === most.high && left === most.left) return null;
+      low = Math.max(most.low, low - STEP);
+      right = Math.min(most.right, right + STEP);
+      high = Math.min(most.high, high + STEP);
+      left = Math.max(most.left, left - STEP);
+    }
   }
 }
 
-/** Scallops outward all round a rectangle. */
-export function cloudStrokes({ x, y, width, height }: Rect): Stroke[] {
+/** Scallops outward along the foot, the right, the top and the left of a rectangle. */
+function cloudSides({ x, y, width, height }: Rect): readonly (readonly Stroke[])[] {
   const corners = [{ x, y }, { x: x + width, y }, { x: x + width, y: y + height }, { x, y: y + height }];
-  return corners.flatMap((from, i) => scallops(from, corners[(i + 1) % 4]!));
+  return corners.map((from, i) => scallops(from, corners[(i + 1) % 4]!));
 }
 
 /** Counter-clockwise round the rectangle, so that outward lies to the right. */

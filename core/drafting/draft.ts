@@ -5,7 +5,7 @@
 import { type Dimension, type Sheet, type Stroke } from './primitives.ts';
 import { type Rect } from './boxes.ts';
 import { bandCallouts } from './band.ts';
-import { cloudPlaces, trianglePlaces } from './cloud.ts';
+import { fitCloud, trianglePlaces } from './cloud.ts';
 import { bubblePlaces } from './callout.ts';
 import { frameStrokes, roomInside } from './frame.ts';
 import { type Font } from './font.ts';
@@ -68,7 +68,7 @@ const ROUND_TABLE = 0.04;
 function clouds(kit: Kit, block: TitleBlock, drawing: Drawing, stand: Stand): void {
   const page = roomInside(kit, drawing.paper, block);
   const draw = (rect: Rect, room: Rect): void => {
-    const found = stand.first(cloudPlaces(kit, rect, room), grown(page, CLOUD_PAST));
+    const found = fitCloud(kit, rect, room, (strokes) => stand.first([{ strokes }], grown(page, CLOUD_PAST)) !== null);
     if (found === null) return;
     stand.strokes(found.strokes);
     const letter = stand.first(trianglePlaces(kit, block.revision, found.rect), page);
