@@ -9,7 +9,7 @@ import { type Fence } from '../layout/index.ts';
 import { isRampFence } from '../parts/index.ts';
 import { say } from '../text/index.ts';
 import { type Brief } from '../brief/types.ts';
-import { copedWeld, lappedWeld, skinWeld } from '../schedules/index.ts';
+import { copedWeld, lappedWeld } from '../schedules/index.ts';
 import { boundsOf } from './bounds.ts';
 import { type DrawInput, pageOf } from './input.ts';
 import { type Detail, detailView } from './detail.ts';
@@ -131,7 +131,6 @@ export function fromAbove(project: Brief, fence: Fence): Detail {
       brief.construction === 'lapped'
         ? weldAt(lappedWeld(project, brief.rail, brief.post), [0, kr + d / 2], [-1, 0.8])
         : weldAt(copedWeld(project, brief.rail, brief.post), [reachOf(fence), kr + d / 2], [1, 0.7]),
-      ...(solid && brief.solidTo > 0 ? [weldAt(skinWeld(project, fence), [half * 0.6, t], [0.6, -1])] : []),
     ],
   };
 }
