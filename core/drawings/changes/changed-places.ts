@@ -2,7 +2,7 @@
 import { type Vec } from '../../base/points.ts';
 import { type View } from '../../drafting/model.ts';
 import { boundsOf, type Bounds } from '../bounds.ts';
-import { itemsOf, type Item } from './items.ts';
+import { itemsOf, SAME_PRINT, type Item } from './items.ts';
 
 /** Places nearer than this on the paper are one, inches. */
 const NEAR = 0.6;
@@ -22,12 +22,17 @@ export function changedPlaces(view: View, before: View): Bounds[] {
 
 /** What is in the first list and not, as often, in the second. */
 function without(items: readonly Item[], others: readonly Item[]): Item[] {
-  const counts = new Map<string, number>();
-  for (const { words } of others) counts.set(words, (counts.get(words) ?? 0) + 1);
-  return items.filter(({ words }) => {
-    const left = counts.get(words) ?? 0;
-    if (left > 0) counts.set(words, left - 1);
-    return left === 0;
+  const left = new Map<string, Item[]>();
+  for (const item of others) {
+    const list = left.get(item.words);
+    if (list === undefined) left.set(item.words, [item]);
+    else list.push(item);
+  }
+  return items.filter((item) => {
+    const list = left.get(item.words) ?? [];
+    const found = list.findIndex(({ figures }) => figures.every((figure, i) => Math.abs(figure - item.figures[i]!) < SAME_PRINT));
+    if (found >= 0) list.splice(found, 1);
+    return found < 0;
   });
 }
 

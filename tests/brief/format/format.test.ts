@@ -85,6 +85,7 @@ function fullProject(): Record<string, unknown> {
     shop: { ...sample['shop'], roll: { 'pipe 2 sch 40': { radius: 60, length: 40 } }, rack: { 'pipe 2 sch 40': [{ length: 120, count: 3, price: 9 }] }, prices: { a: 1 }, sections: { used: '2.36 x 0.17' } },
     control: { b: [240, 0], c: [0, 300] },
     ramps: [{ kind: 'load', at: [900, 900], heading: 0 }],
+    revisions: [{ letter: 'A', date: '2026-01-05', note: '' }],
     marks: { signature: 'R1' },
   };
 }
