@@ -35,7 +35,8 @@ describe('the stations, run to run', () => {
       built++;
       const path = stations(brief, laid.layout);
       expect(path.runs.map((run) => run.run)).toEqual(
-        [...brief.alley.runs.map((_, i) => `alley-${String(i + 1)}`), 'crowd-pen', 'junction', ...brief.chute.runs.map((_, i) => `chute-${String(i + 1)}`)]);
+        [...brief.alley.runs.map((_, i) => `alley-${String(i + 1)}`), 'crowd-pen', 'junction', ...brief.chute.runs.map((_, i) => `chute-${String(i + 1)}`),
+          ...laid.layout.runs.filter(({ name }) => name === 'pad-shoulder').map(({ name }) => name), ...(brief.squeezePad === null ? [] : ['squeeze-pad'])]);
       const chute = path.runs.filter((run) => run.from !== null);
       chute.forEach((run, i) => {
         const before = chute[i - 1];
