@@ -1,8 +1,8 @@
 /** The cover: what is in the set, its revisions, notes to the shop, cautions, and what this version does not draw or check. */
 import { sheetPoint } from '../base/points.ts';
-import { noteHeight } from '../drafting/table.ts';
+import { noteHeight, wrapLastColumn } from '../drafting/table.ts';
 import { printSize } from '../drafting/kit.ts';
-import { type Drawing, type Note } from '../drafting/model.ts';
+import { type Column, type Drawing, type Note } from '../drafting/model.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { CAUTIONS } from './cautions.ts';
 import { type DrawingChange } from './changes/compare.ts';
@@ -46,13 +46,13 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[], since: 
       ? [['', say('drawings.cover.noChange'), '']]
       : since.changes.map(({ number, title, kind }) => [number, say(`drawings.cover.change.${kind}`), title]),
   );
-  const list = tableBlocks(
-    page, say('drawings.cover.title'), say('drawings.cover.list'),
-    [{ title: say('drawings.cover.number'), align: 'start' }, { title: say('drawings.cover.paper'), align: 'start' }, { title: say('drawings.cover.drawing'), align: 'start' }],
-    set.map((drawing) => [drawing.number, drawing.paper.name, drawing.title]),
-    { height: Math.max(page.room.height / 2, page.room.height - Math.max(...notes.map((note) => note.height)) - 0.3) },
-  );
-  return flowBlocks(page, [[...notes], [...revisions, ...changed, ...list]]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
+  const columns: readonly Column[] = [
+    { title: say('drawings.cover.number'), align: 'start' }, { title: say('drawings.cover.paper'), align: 'start' }, { title: say('drawings.cover.drawing'), align: 'start' },
+  ];
+  const rows = set.map((drawing) => [drawing.number, drawing.paper.name, drawing.title]);
+  // Half a page wide, so that two columns of a long list stand side by side.
+  const list = tableBlocks(page, say('drawings.cover.title'), say('drawings.cover.list'), columns, wrapLastColumn(page.kit, columns, rows, page.room.width / 2 - 0.2));
+  return flowBlocks(page, [notes, [...revisions, ...changed], list]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
 }
 
 /** A third of the page's width, or all of it on small paper. */
