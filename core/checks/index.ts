@@ -5,6 +5,8 @@ export { type Danger, dangerOf, DANGERS } from './danger.ts';
 export { fieldOfRule } from './rule-fields.ts';
 export { namedRuns } from './words/named-runs.ts';
 export { type Figures, printFigures } from './words/print-figures.ts';
+export { capacityOf, type Capacity } from './capacity.ts';
+export { capacityLines } from './words/capacity-lines.ts';
 export { ruleIds, rules, type RuleId } from './rules/table.ts';
 export { originOf, type FieldOrigin, type FieldSource } from './rules/of-field.ts';
 export { limitText, type Limit } from './rules/limit.ts';

@@ -3,6 +3,7 @@ import { sheetPoint } from '../base/points.ts';
 import { noteHeight, wrapLastColumn } from '../drafting/table.ts';
 import { printSize } from '../drafting/kit.ts';
 import { type Column, type Drawing, type Note } from '../drafting/model.ts';
+import { capacityLines, capacityOf } from '../checks/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { CAUTIONS } from './cautions.ts';
 import { type DrawingChange } from './changes/compare.ts';
@@ -32,6 +33,7 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[], since: 
   const notes: Block[] = [
     noteBlock(page, say('drawings.cover.notes'), NOTES.map((key) => say(key, { gap: printSize(page.kit, brief.shop.weldGap) }))),
     noteBlock(page, say('drawings.cover.cautions'), CAUTIONS.map((key) => say(key))),
+    noteBlock(page, say('capacity.title'), capacityLines(brief, capacityOf(brief, input.layout.runs))),
     ...(left.length === 0 ? [] : [noteBlock(page, say('drawings.cover.later'), left.map((what) => say('drawings.cover.notBuilt', { what })))]),
   ];
   const revisions = tableBlocks(

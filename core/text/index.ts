@@ -8,6 +8,7 @@ import { helpWalk } from './en/brief/help-walk.ts';
 import { helpYard } from './en/brief/help-yard.ts';
 import { fieldLabels } from './en/brief/labels.ts';
 import { browserDesk } from './en/browser-desk.ts';
+import { capacityWords } from './en/capacity.ts';
 import { command } from './en/command.ts';
 import { details } from './en/details.ts';
 import { drawings } from './en/drawings.ts';
@@ -25,6 +26,7 @@ import { placeProjects } from './en/place-projects.ts';
 import { placeStakeOut } from './en/place-stake-out.ts';
 import { platesWords } from './en/plates.ts';
 import { ramps } from './en/ramps.ts';
+import { reportWords } from './en/report.ts';
 import { scheduleWords } from './en/schedules.ts';
 import { setUp } from './en/set-up.ts';
 import { shell } from './en/shell.ts';
@@ -41,6 +43,7 @@ const table = {
   ...bends,
   ...board,
   ...browserDesk,
+  ...capacityWords,
   ...choiceWords,
   ...command,
   ...details,
@@ -64,6 +67,7 @@ const table = {
   ...placeStakeOut,
   ...platesWords,
   ...ramps,
+  ...reportWords,
   ...scheduleWords,
   ...setUp,
   ...shell,

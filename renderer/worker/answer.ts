@@ -1,6 +1,7 @@
 /** The core as a worker asks it: one pipeline, one project at a time. */
 import { handles } from '../../core/board/index.ts';
 import { type Brief, printFault } from '../../core/brief/index.ts';
+import { capacityLines, capacityOf } from '../../core/checks/index.ts';
 import { createPipeline, type Design, type PackageTools, reuse, scheduleTables } from '../../core/package/index.ts';
 import { type Piece } from '../../core/parts/index.ts';
 import { type CutList, type SectionJob } from '../../core/shop/cut-list/index.ts';
@@ -36,6 +37,7 @@ export function createAnswers(tools: PackageTools): Answers {
           units: read.brief.units,
           stations: pipeline.schedules(design).stations,
           findings: pipeline.findings(design),
+          capacity: capacityLines(read.brief, capacityOf(read.brief, design.layout.runs)),
           handles: handles(read.brief, design.layout),
           picture: board === null ? null : pipeline.board(design, board),
         },

@@ -22,6 +22,8 @@ export interface Laid {
   readonly units: Units;
   readonly stations: Stations;
   readonly findings: readonly Finding[];
+  /** How many head it takes, in sentences. */
+  readonly capacity: readonly string[];
   readonly handles: readonly Handle[];
   readonly picture: BoardPicture | null;
 }

@@ -1,6 +1,7 @@
-import { type DefaultUsed } from '../../brief/index.ts';
-import { type Finding, inOrder } from '../../checks/index.ts';
+import { type Brief, type DefaultUsed } from '../../brief/index.ts';
+import { dangerOf, type Finding, inOrder, printFigures } from '../../checks/index.ts';
 import { say, type StringKey } from '../../text/index.ts';
+import { type ReportCard } from './report-cards.ts';
 
 /** A table of the report: its columns with their shares of the paper's width, and the words of its rows. */
 export interface ReportTable {
@@ -11,33 +12,37 @@ export interface ReportTable {
 
 const column = (key: StringKey, share: number): { readonly title: string; readonly share: number } => ({ title: say(key), share });
 
-/** Every finding as a person reads it: what to fix first, then where to look, then what is right. */
-export function findingsTable(findings: readonly Finding[]): ReportTable {
+const ruleWords = (finding: Finding): string => `${say(`rule.${finding.id}` as StringKey)} (${finding.id})`;
+const trustWords = (finding: Finding): string => [say(`trust.${finding.trust}` as StringKey), finding.source].filter((part) => part !== '').join(': ');
+
+/** What to act on, as cards: the findings of one result, what may hurt a person first. */
+export const findingCards = (findings: readonly Finding[], result: Finding['result'], units: Brief['units']): readonly ReportCard[] =>
+  inOrder(findings).filter((group) => group.result === result).flatMap((group) => group.findings.map((finding) => cardOf(finding, units)));
+
+function cardOf(finding: Finding, units: Brief['units']): ReportCard {
+  const { measured, limit } = printFigures(finding, units);
   return {
-    title: say('report.findings'),
-    columns: [
-      column('report.result', 0.06), column('report.rule', 0.24), column('report.measured', 0.1), column('report.limit', 0.15),
-      column('report.source', 0.2), column('report.where', 0.25),
+    lines: [
+      say('report.card.head', { result: say(`result.${finding.result}`), rule: ruleWords(finding) }),
+      finding.where,
+      measured === null ? say('report.card.limit', { limit }) : say('report.card.figures', { measured, limit }),
+      say('report.card.danger', { danger: say(`place-check.danger.${dangerOf(finding.id)}`), trust: trustWords(finding) }),
     ],
-    rows: inOrder(findings).flatMap((group) => group.findings.map(findingRow)),
+    at: finding.at,
   };
 }
 
-function findingRow(finding: Finding): readonly string[] {
-  const unit = finding.unit === '' ? '' : ` ${finding.unit}`;
-  return [
-    say(`result.${finding.result}`),
-    `${say(`rule.${finding.id}` as StringKey)} (${finding.id})`,
-    finding.measured === null ? '-' : `${shortFigure(finding.measured)}${unit}`,
-    // A limit that is a word alone, such as "report", has no unit.
-    /[0-9]/.test(finding.limit) ? `${finding.limit}${unit}` : finding.limit,
-    [say(`trust.${finding.trust}` as StringKey), finding.source].filter((part) => part !== '').join(': '),
-    finding.where,
-  ];
+/** What is right, in a table. */
+export function rightTable(findings: readonly Finding[], units: Brief['units']): ReportTable {
+  return {
+    title: say('report.right'),
+    columns: [column('report.rule', 0.27), column('report.measured', 0.1), column('report.limit', 0.15), column('report.source', 0.2), column('report.where', 0.28)],
+    rows: inOrder(findings).filter((group) => group.result === 'ok').flatMap((group) => group.findings.map((finding) => {
+      const { measured, limit } = printFigures(finding, units);
+      return [ruleWords(finding), measured ?? '-', limit, trustWords(finding), finding.where];
+    })),
+  };
 }
-
-/** Three decimals at most: more than any of the limits has. The full figure stands in findings.json. */
-const shortFigure = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
 
 /** What the project left to the program, so that a person can agree to it or not. */
 export const defaultsTable = (defaults: readonly DefaultUsed[]): ReportTable => ({

@@ -4,6 +4,7 @@ import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
 import { useKept } from '../../worker/kept.ts';
+import { CapacityList } from './CapacityList.tsx';
 import { Cautions } from './Cautions.tsx';
 import './check.css';
 import { Defaults } from './Defaults.tsx';
@@ -53,6 +54,7 @@ export function CheckPlace(): ReactElement {
         {detail === undefined || chosen === null
           ? <p className="faint">{say('place-check.choose')}</p>
           : <FindingDetail finding={detail} index={chosen} units={laid.units} runs={namedRuns(detail.where, runs)} />}
+        <CapacityList lines={laid.capacity} />
         <Cautions />
       </div>
     </section>

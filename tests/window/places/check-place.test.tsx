@@ -31,6 +31,14 @@ describe('the place Check', () => {
     expect(law.textContent).toContain('Oklahoma State Univ. Extension BAE-1219');
   });
 
+  it('says how many head the facility takes, in the project\'s units', async () => {
+    page = await showPlace(CheckPlace, 'kalgara-yard');
+    const { capacity } = page.deskWindow.worked.get().laid!;
+    expect(capacity).toHaveLength(3);
+    expect(words('.capacity li')).toEqual(capacity);
+    expect(capacity[0]).toContain(' m2');
+  });
+
   it('counts and hides results', async () => {
     page = await showPlace(CheckPlace, 'tight-curve');
     const count = (result: string) => findings().filter((finding) => finding.result === result).length;
