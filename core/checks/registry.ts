@@ -10,6 +10,7 @@
  * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
  * | counted in the crowd pen and in the chute | man-gate, lone-animal |
+ * | standing places that cattle see, counted | squeeze-hidden, crew-hidden |
  * | yes or no, nothing to measure | first-backstop-held, quiet, solid-crowd, solid-outer, tenure |
  * | only reports: Look, with the figures | crowd-gate-rest, rail-gap, roof-daylight |
 | yes or no for the roof of the squeeze pad | roof-see-through |
@@ -18,7 +19,7 @@
  * | unmet where the brief has no sort pen; where it has, a later version's: Look | return-way |
  * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
  * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
- * | a later version's where the brief has the subject, else none in this project | squeeze-hidden, crew-hidden, holding-area, rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise |
+ * | a later version's where the brief has the subject, else none in this project | holding-area, rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise |
  */
 import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';
 import { chuteWidth, chuteWidthLarge } from './judges/chute-width.ts';
@@ -27,6 +28,7 @@ import { backstopCount, firstBackstop, firstBackstopHeld } from './judges/backst
 import { fenceHeight } from './judges/fence-height.ts';
 import { footingLoad } from './judges/footing-load.ts';
 import { fouls, openingFouls } from './judges/fouls.ts';
+import { crewHidden, squeezeHidden } from './judges/hidden.ts';
 import { junctionTangent } from './judges/junction-tangent.ts';
 import { crowdGateRest, hingeLoads, quiet } from './judges/gates.ts';
 import { crowdCatwalk, subjectOf } from './judges/later-subjects.ts';
@@ -44,13 +46,12 @@ import { returnWay, sortGate } from './judges/sorting.ts';
 import { sunGlare } from './judges/sun-glare.ts';
 import { swingFoul } from './judges/swing-foul.ts';
 import { controlClear, tieAngle } from './judges/stakeout.ts';
-import { later, none, type Judge } from './outcome.ts';
+import { later, type Judge } from './outcome.ts';
 import { type RuleId } from './rules/table.ts';
 
 const catwalk = subjectOf('catwalks');
-/** Whether the crew at the pad is seen is not measured yet. */
-const crewSeen: Judge = (context) => (context.brief.squeezePad === null ? subjectOf('catwalks')(context) : later());
-const squeezeSeen: Judge = ({ brief }) => (brief.squeezePad === null ? none() : later());
+/** On the decks of catwalks nobody is looked for yet. */
+const crewSeen: Judge = (context) => [...(context.brief.squeezePad === null && context.brief.later.catwalks > 0 ? later() : crewHidden(context))];
 
 export const judges: Readonly<Record<RuleId, Judge>> = {
   'crowd-sweep': crowdSweep,
@@ -60,7 +61,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'crowd-gate-rest': crowdGateRest,
   'lead-length': leadLength,
   'see-ahead': seesAhead,
-  'squeeze-hidden': squeezeSeen,
+  'squeeze-hidden': squeezeHidden,
   'crew-hidden': crewSeen,
   'single-turn': singleTurn,
   'first-backstop': firstBackstop,

@@ -3,6 +3,7 @@ import { type Drawing } from '../drafting/model.ts';
 import { type Sheet } from '../drafting/primitives.ts';
 import { bendDrawings } from './bends/index.ts';
 import { compareDrawings } from './changes/compare.ts';
+import { checklistDrawings } from './checklist/checklist.ts';
 import { coverDrawings } from './cover.ts';
 import { gateDrawings } from './gates.ts';
 import { detailDrawings } from './details/index.ts';
@@ -44,6 +45,7 @@ function inOrder(input: DrawInput): Drawing[] {
     ...rampDrawings(input),
     ...detailDrawings(input),
     ...setUpDrawings(input),
+    ...checklistDrawings(input),
   ];
 }
 

@@ -9,6 +9,7 @@ import { helpYard } from './en/brief/help-yard.ts';
 import { fieldLabels } from './en/brief/labels.ts';
 import { browserDesk } from './en/browser-desk.ts';
 import { capacityWords } from './en/capacity.ts';
+import { checklistWords } from './en/checklist.ts';
 import { command } from './en/command.ts';
 import { details } from './en/details.ts';
 import { drawings } from './en/drawings.ts';
@@ -44,6 +45,7 @@ const table = {
   ...board,
   ...browserDesk,
   ...capacityWords,
+  ...checklistWords,
   ...choiceWords,
   ...command,
   ...details,

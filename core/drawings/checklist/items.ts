@@ -1,0 +1,62 @@
+/** What to look at on each station of a plan, from what it holds. */
+import { type Brief } from '../../brief/types.ts';
+import { glareWords, lowSuns, runGlare, seeAhead, sunSite } from '../../checks/index.ts';
+import { printSize } from '../../drafting/kit.ts';
+import { type Layout, type Opening, type Run } from '../../layout/index.ts';
+import { gateMarks } from '../../parts/index.ts';
+import { say, type StringKey } from '../../text/index.ts';
+import { type DrawInput } from '../input.ts';
+
+/** One line of the checklist. */
+export interface CheckItem {
+  readonly run: string;
+  readonly look: string;
+}
+
+/** What any part of a walk may have. */
+const EVERYWHERE: readonly StringKey[] = ['checklist.hangs', 'checklist.shines', 'checklist.moves', 'checklist.shadow', 'checklist.sight'];
+
+/** The part that a run belongs to: `chute` of `chute-2`. */
+const partOf = (run: string): string => run.replace(/-\d+$/, '');
+
+/** Every line, in walking order. What any part may have stands at the first run of the part; runs without a length are left out. */
+export function checkItems(input: Pick<DrawInput, 'brief' | 'layout'>): readonly CheckItem[] {
+  const { brief, layout } = input;
+  const parts = new Set<string>();
+  return layout.runs.filter((run) => run.length > 0).flatMap((run) => {
+    const first = !parts.has(partOf(run.name));
+    parts.add(partOf(run.name));
+    const looks = [...(first ? EVERYWHERE.map((key) => say(key)) : []), ...ownItems(brief, layout, run), ...sunItem(brief, run), ...gateItems(layout, run)];
+    return looks.map((look): CheckItem => ({ run: run.name, look }));
+  });
+}
+
+/** What this kind of run has. */
+function ownItems(brief: Brief, layout: Layout, run: Run): readonly string[] {
+  const ramp = layout.ramps.find((one) => one.name === run.name);
+  if (ramp !== undefined) return [say(ramp.figures.surface.kind === 'stepped' ? 'checklist.steps' : 'checklist.cleats'), say('checklist.dock')];
+  if (run.name === 'crowd-pen') return [say('checklist.drain')];
+  if (run.name === 'junction') return [say('checklist.corner')];
+  if (run.name === 'squeeze-pad') return [say('checklist.crew'), ...(brief.squeezePad?.roof == null ? [] : [say('checklist.roof')])];
+  if (run.from === 0) {
+    const { seen } = seeAhead(layout.runs);
+    return [say('checklist.mouth', { seen: printSize(brief, seen) }), say('checklist.drain')];
+  }
+  if (run.from !== null && run.kind === 'arc') return [say('checklist.turn')];
+  return partOf(run.name) === 'sort' ? [say('checklist.pens')] : [];
+}
+
+function sunItem(brief: Brief, run: Run): readonly string[] {
+  const site = sunSite(brief);
+  if (!('work' in site)) return [];
+  const glare = runGlare(run, site.bearing, lowSuns(site));
+  return glare.hours.length === 0 ? [] : [say('checklist.sun', { hours: glareWords(glare) })];
+}
+
+function gateItems(layout: Layout, run: Run): readonly string[] {
+  const marks = gateMarks(layout);
+  const own = layout.openings.filter((opening) => opening.run === run.name).map((opening) => say(gateKey(opening), { mark: marks.get(opening.path) ?? '' }));
+  return run.name === layout.crowdGate.run ? [say('checklist.crowd-gate', { mark: marks.get(layout.crowdGate.path) ?? '' }), ...own] : own;
+}
+
+const gateKey = (opening: Opening): StringKey => (opening.kind === 'backstop' ? `checklist.backstop.${opening.held}` : `checklist.${opening.kind}`);
