@@ -53,7 +53,7 @@ describe('a leaf on its post', () => {
     expect(found.stress).toBeCloseTo(6720 / 35_000, 3);
   });
 
-  it('is judged for each leaf: drop to 1/2 in, stress to its yield (memory)', () => {
+  it('is judged for each leaf: drop to 1/2 in, stress to its yield (from memory, no source)', () => {
     const found = findingsOf(brief([manGate('crowd-pen', 'right', 180)]), 'hinge-load');
     expect(found.map(({ where }) => where.split(',')[0])).toEqual(['crowd gate', 'crowd gate', 'openings[0]', 'openings[0]']);
     // A post of pipe 4 sch 40 that nothing braces lets a 12 ft solid leaf drop by over half an inch; a 14 in one hardly moves its post.
@@ -88,7 +88,7 @@ describe('a leaf on its post', () => {
 });
 
 describe('the open crowd gate', () => {
-  it('rests clear of the closing plate, and the width left clear is reported (memory)', () => {
+  it('rests clear of the closing plate, and the width left clear is reported (from memory, no source)', () => {
     const found = findingOf(brief([]), 'crowd-gate-rest');
     const { rest, from, half, swing } = laidOut(makeBrief()).crowdGate;
     expect(found).toMatchObject({ result: 'look', measured: rest!.clear });
@@ -116,7 +116,7 @@ describe('the open crowd gate', () => {
 });
 
 describe('swings', () => {
-  it('of a man gate are clear of the wall across, or a Fix (memory)', () => {
+  it('of a man gate are clear of the wall across, or a Fix (from memory, no source)', () => {
     // chute-1 is 28 in wide between faces; the pin stands 5/8 + t outward of its face, the leaf's corner 5/8 before the pin.
     const at = (width: number) => findingsOf(brief([manGate('chute-1', 'left', 60, width)]), 'swing-foul');
     const reach = (width: number): number => Math.hypot(width - 0.625 - 0.5, 0.625);

@@ -65,7 +65,7 @@ const cases: readonly (readonly [string, RuleId, Brief, readonly string[]])[] = 
   ['a dock of 48 in between fences of 38 15/16 in', 'catwalk-guard', load({}, { height: inches(38.9375), solidTo: inches(38.9375), rails: 3 }), ['fix', 'look']],
 ];
 
-describe('rules about ramps', () => {
+describe('rules about ramps (their widths, steps, cleats, sides and docks: common practice, no source; slopes and dock heights: read)', () => {
   it.each(cases)('%s: %s', (_, id, brief, expected) => {
     expect(results(brief, id)).toEqual(expected);
   });

@@ -24,6 +24,10 @@ describe('what the site decides', () => {
     expect(findingOf(at({ ...whole, bearing: null, work: null }), 'sun-glare').where).toBe('not given: site.bearing, site.work');
   });
 
+  it('asks a person for the light at the entrance, which no brief names (common practice, no source)', () => {
+    expect(findingOf(at({}), 'night-light')).toMatchObject({ result: 'look', measured: null, limit: 'note' });
+  });
+
   it('has another jurisdiction\'s rail only where there is a catwalk outside the United States', () => {
     const catwalk = (jurisdiction: Brief['site']['jurisdiction']): Brief => ({ ...at({ jurisdiction }), later: { ...makeBrief().later, catwalks: 1 } });
     expect(findingOf(at({ jurisdiction: 'eu' }), 'rail-other-jurisdiction').where).toBe('none in this project');

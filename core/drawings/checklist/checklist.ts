@@ -55,8 +55,7 @@ function tables(page: Page, items: readonly CheckItem[], height: number): readon
     wrapText(kit, words, look - 2 * pad).map((line, part) => [part === 0 && items[i - 1]?.run !== run ? run : '', line, '', '']));
   const most = rowsIn(kit, height);
   const title = say('checklist.title');
-  return Array.from({ length: Math.ceil(rows.length / most) }, (_, i): Block => {
-    const own = rows.slice(i * most, (i + 1) * most);
+  return columnsOf(rows, most).map((own): Block => {
     const high = tableHeight(kit, own.length);
     return {
       width: station + look + tick + note,
@@ -66,4 +65,18 @@ function tables(page: Page, items: readonly CheckItem[], height: number): readon
       place: (x, y) => ({ tables: [{ title: '', columns, rows: own, at: sheetPoint(x, y + high), widths }] }),
     };
   });
+}
+
+/** Rows cut into columns of `most` at the longest: before a station where that takes no more columns, else where they are full. */
+function columnsOf(rows: readonly (readonly string[])[], most: number): readonly (readonly (readonly string[])[])[] {
+  const needed = Math.ceil(rows.length / most);
+  const kept: (readonly string[])[][] = [];
+  for (let from = 0; from < rows.length;) {
+    const full = Math.min(from + most, rows.length);
+    const station = full === rows.length ? full : rows.slice(0, full + 1).findLastIndex((row, i) => i > from && row[0] !== '');
+    const to = station > from ? station : full;
+    kept.push(rows.slice(from, to));
+    from = to;
+  }
+  return kept.length === needed ? kept : Array.from({ length: needed }, (_, i) => rows.slice(i * most, (i + 1) * most));
 }

@@ -14,7 +14,7 @@ export interface CheckItem {
 }
 
 /** What any part of a walk may have. */
-const EVERYWHERE: readonly StringKey[] = ['checklist.hangs', 'checklist.shines', 'checklist.moves', 'checklist.shadow', 'checklist.sight'];
+const EVERYWHERE: readonly StringKey[] = ['checklist.hangs', 'checklist.shines', 'checklist.shadow', 'checklist.sight'];
 
 /** The part that a run belongs to: `chute` of `chute-2`. */
 const partOf = (run: string): string => run.replace(/-\d+$/, '');
