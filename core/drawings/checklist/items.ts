@@ -37,7 +37,7 @@ function ownItems(brief: Brief, layout: Layout, run: Run): readonly string[] {
   if (ramp !== undefined) return [say(ramp.figures.surface.kind === 'stepped' ? 'checklist.steps' : 'checklist.cleats'), say('checklist.dock')];
   if (run.name === 'crowd-pen') return [say('checklist.drain')];
   if (run.name === 'junction') return [say('checklist.corner')];
-  if (run.name === 'squeeze-pad') return [say('checklist.crew'), ...(brief.squeezePad?.roof == null ? [] : [say('checklist.roof')])];
+  if (run.name === 'squeeze-pad') return [say('checklist.crew'), ...(brief.squeezePad === null || brief.squeezePad.roof === null ? [] : [say('checklist.roof')])];
   if (run.from === 0) {
     const { seen } = seeAhead(layout.runs);
     return [say('checklist.mouth', { seen: printSize(brief, seen) }), say('checklist.drain')];
