@@ -10,6 +10,7 @@ import { detailDrawings } from './details/index.ts';
 import { type DrawInput, titleBlockOf } from './input.ts';
 import { junctionDrawings } from './junction.ts';
 import { pieceDrawings } from './lists.ts';
+import { nestDrawings } from './nests/index.ts';
 import { panelDrawings } from './panels.ts';
 import { planDrawings } from './plan.ts';
 import { rampDrawings } from './ramps/index.ts';
@@ -45,6 +46,7 @@ function inOrder(input: DrawInput): Drawing[] {
     ...rampDrawings(input),
     ...detailDrawings(input),
     ...setUpDrawings(input),
+    ...nestDrawings(input),
     ...checklistDrawings(input),
   ];
 }

@@ -8,7 +8,7 @@ import { keepMarks } from './keep-marks.ts';
 import { BUILT_KINDS, type PackageKind } from './kinds.ts';
 import { makeManifest, MANIFEST_PATH } from './manifest.ts';
 import { type Design, type Pipeline } from './pipeline.ts';
-import { plateJobs } from './plate-jobs.ts';
+import { nestJobs, plateJobs } from './plate-jobs.ts';
 import { reportJobs } from './report/report-jobs.ts';
 import { scheduleJobs } from './schedule-jobs.ts';
 import { slug } from './slug.ts';
@@ -82,6 +82,7 @@ function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly Pa
   if (has('stations')) jobs.push({ path: 'stations.json', kind: 'stations', title: say('package.stations'), make: () => utf8(writeJson(schedules.stations)) });
   if (has('drawings')) jobs.push(...drawingJobs(pipeline.drawings(design, cuts, input.since ?? null), brief, tools));
   if (has('plates')) jobs.push(...plateJobs(pipeline.plates(design), brief.units));
+  if (has('nests')) jobs.push(...nestJobs(pipeline.plates(design), brief.units));
   if (has('templates')) jobs.push(...templateJobs(design, tools));
   if (has('schedules')) jobs.push(...scheduleJobs(schedules, cuts, brief.units));
   if (has('report')) jobs.push(...reportJobs({ brief, layout: design.layout, findings: pipeline.findings(design), defaults }, tools));

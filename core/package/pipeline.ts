@@ -15,8 +15,8 @@ import { type Layout, layOut } from '../layout/index.ts';
 import { makeParts, type Parts } from '../parts/index.ts';
 import { type CutList, type CutListProgress, planCutList, type SectionJob, sectionJobs } from '../shop/cut-list/index.ts';
 import { type LinearSolver } from '../shop/linear-solver.ts';
+import { shopPlates, type ShopPlates } from '../shop/nesting/index.ts';
 import { reuse } from './reuse.ts';
-import { shopPlates, type ShopPlates } from './shop-plates.ts';
 import { scheduleRows, type Schedules } from './schedule-rows.ts';
 import { tracked } from './tracked.ts';
 

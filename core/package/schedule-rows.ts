@@ -5,7 +5,7 @@ import {
   bendRows, type BendRow, concreteRows, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, postHoleRows, stakeoutRows, type StakeRow, stations, type Stations, weldMaterialRows, type WeldRow, weldRows,
 } from '../schedules/index.ts';
 import { plateRows, type PlateRow } from '../shop/plates/index.ts';
-import { type ShopPlates } from './shop-plates.ts';
+import { sheetsOf, type ShopPlates } from '../shop/nesting/index.ts';
 
 /** Every schedule of a project, as rows with full figures. */
 export interface Schedules {
@@ -19,7 +19,7 @@ export interface Schedules {
   readonly stations: Stations;
 }
 
-export function scheduleRows(brief: Brief, layout: Layout, parts: Parts, { plates }: ShopPlates): Schedules {
+export function scheduleRows(brief: Brief, layout: Layout, parts: Parts, cut: ShopPlates): Schedules {
   const welds = weldRows(brief, layout, parts);
   return {
     pieces: pieceRows(parts),
@@ -28,7 +28,7 @@ export function scheduleRows(brief: Brief, layout: Layout, parts: Parts, { plate
       ...materialRows(brief, parts), ...hardwareRows(brief, parts), ...concreteRows(brief, layout), ...postHoleRows(brief, layout), ...weldMaterialRows(brief, welds),
     ],
     openings: openingRows(brief, layout),
-    plates: plateRows(plates),
+    plates: plateRows(cut.plates, (mark) => sheetsOf(cut, mark)),
     stakeout: stakeoutRows(brief, layout),
     welds,
     stations: stations(brief, layout),

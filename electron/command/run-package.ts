@@ -72,6 +72,9 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   if (leftover !== null) io.err(say('command.leftover', { folder: plain(leftover) }));
   const later = only?.filter((kind) => !BUILT_KINDS.includes(kind)) ?? [];
   if (later.length > 0) io.err(say('command.only-later', { kinds: later.join(', ') }));
+  if (only?.includes('plates') ?? true) {
+    for (const { mark, refusal } of pipeline.plates(design).plates) if (refusal !== null) io.err(say('plates.refused', { mark, reason: say(`plates.refusal.${refusal}`) }));
+  }
   const findings = pipeline.findings(design);
   tellFindings(findings, io);
   if (options.keepMarks) await keepInProject(project, design.parts.marks, read.brief.marks, options, io);

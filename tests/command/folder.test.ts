@@ -117,12 +117,6 @@ describe('a part of a package', () => {
       expect(outcome.err).toEqual([expect.stringMatching(/^out: holds a fuller package \(with .*stations as well\)/)]);
       expect(await snapshot(home)).toEqual(before);
     }));
-
-  it('says which kinds this version does not make', () =>
-    withProject(project, async (home) => {
-      const outcome = await run(home, [...WORDS, '--only', 'schedules,nests']);
-      expect(outcome).toMatchObject({ code: 0, err: ['--only: no file of nests is made by this version'] });
-    }));
 });
 
 describe('a strict run', () => {

@@ -6,13 +6,16 @@ import { contourArea, contourBox, contourCurves, flatArea } from '../../core/bas
 import { contourPolygon } from '../../core/base/flat-polygon.ts';
 import { type Contour, type FlatShape, straightPath } from '../../core/base/flat-shape.ts';
 import { markStrokes } from '../../core/shop/plates/mark-place.ts';
-import { outlineOf, platesOf, refusalOf, tableModel } from '../../core/shop/plates/index.ts';
+import { laidPlates, shopPlates, type ShopPlates } from '../../core/shop/nesting/index.ts';
+import { outlineOf, refusalOf, tableModel } from '../../core/shop/plates/index.ts';
+import { type Polyline } from '../../core/shop/stroke-text/index.ts';
 import { inches, radians } from '../../core/base/quantity.ts';
 import { readBrief } from '../../core/brief/index.ts';
 import { layOut } from '../../core/layout/index.ts';
-import { makeParts, type Parts } from '../../core/parts/index.ts';
+import { makeParts } from '../../core/parts/index.ts';
 import { writeTableFile } from '../../core/writers/index.ts';
 import { EXAMPLES, exampleText } from '../support/drawn.ts';
+import { randomProjects } from '../support/random-brief.ts';
 import { outside, PYTHON, run } from '../support/outside.ts';
 import { tableBreaches } from '../support/table-breaches.ts';
 import { inFolder } from '../support/temporary.ts';
@@ -101,28 +104,56 @@ it('a skin between sloping edges is a parallelogram with the area of its piece',
   expect(Math.hypot(d!.x - a!.x, d!.y - a!.y)).toBeCloseTo(30 / Math.cos(slope), 12);
 });
 
-function partsOf(text: string): Parts {
+/** What the table cuts of a project; null where it has faults. */
+function shopOf(text: string): ShopPlates | null {
   const read = readBrief(text);
   const laid = read.ok ? layOut(read.brief) : null;
   const made = read.ok && laid?.ok === true ? makeParts(read.brief, laid.layout) : null;
-  if (made?.ok !== true) throw new Error('an example with faults');
-  return made.parts;
+  return read.ok && made?.ok === true ? shopPlates(read.brief, made.parts) : null;
 }
 
-const shapes = [
-  ...[TAB, NOTCHED].map((shape, i) => ({ name: `own ${String(i)}`, shape, etch: markStrokes('G1', shape, contourBox(shape.outer).right, contourBox(shape.outer).high) ?? [] })),
-  ...EXAMPLES.flatMap((example) => platesOf(partsOf(exampleText(example)).pieces).map(({ mark, shape, etch }) => ({ name: `${example} ${mark}`, shape, etch: etch ?? [] }))),
-];
-const written = shapes.map(({ name, shape, etch }) => ({ name, shape, model: tableModel([shape], etch), text: writeTableFile(tableModel([shape], etch), 'in') }));
+interface TableFile {
+  readonly name: string;
+  readonly shapes: readonly FlatShape[];
+  readonly etch: readonly Polyline[];
+}
 
-/** What was drawn, from the shape alone. */
-const drawn = (shape: FlatShape): number => 1 + shape.holes.length;
+/** Every plate, and every sheet of another picture. */
+const filesOf = (name: string, shop: ShopPlates): readonly TableFile[] => [
+  ...shop.plates.map(({ mark, shape, etch }) => ({ name: `${name} ${mark}`, shapes: [shape], etch: etch ?? [] })),
+  ...shop.nests.flatMap(({ sheets }) => sheets.map(({ names, parts }) => {
+    const laid = laidPlates(shop.plates, parts);
+    return { name: `${name} ${names[0]!}`, shapes: laid.map(({ shape }) => shape), etch: laid.flatMap(({ etch }) => etch) };
+  })),
+];
+
+const examples = EXAMPLES.map((name) => ({ name, shop: shopOf(exampleText(name))! }));
+const files: readonly TableFile[] = [
+  ...[TAB, NOTCHED].map((shape, i) => ({ name: `own ${String(i)}`, shapes: [shape], etch: markStrokes('G1', shape, contourBox(shape.outer).right, contourBox(shape.outer).high) ?? [] })),
+  ...examples.flatMap(({ name, shop }) => filesOf(name, shop)),
+];
+const written = files.map((file) => ({ ...file, model: tableModel(file.shapes, file.etch), text: writeTableFile(tableModel(file.shapes, file.etch), 'in') }));
+
+/** What was drawn, from the shapes alone. */
+const drawn = (shapes: readonly FlatShape[]): { readonly parts: number; readonly pierces: number } =>
+  ({ parts: shapes.length, pierces: shapes.reduce((sum, { holes }) => sum + 1 + holes.length, 0) });
+
+/** What does not hold of what the table cuts: each plate fit, all of them on sheets, each file as the contract asks. */
+const shopBreaches = (name: string, shop: ShopPlates): readonly string[] => [
+  ...shop.plates.flatMap(({ mark, refusal }) => (refusal === null ? [] : [`${name} ${mark}: ${refusal}`])),
+  ...shop.plates.flatMap(({ mark, quantity }) => {
+    const on = shop.nests.flatMap(({ sheets }) => sheets).reduce((sum, { count, parts }) => sum + count * parts.filter(({ id }) => id === mark).length, 0);
+    return on === quantity || shop.nests.some(({ left }) => left.some(({ id }) => id === mark)) ? [] : [`${name} ${mark}: ${String(on)} on sheets, ${String(quantity)} wanted`];
+  }),
+  ...filesOf(name, shop).flatMap(({ name: file, shapes, etch }) => tableBreaches(writeTableFile(tableModel(shapes, etch), 'in'), drawn(shapes)).map((breach) => `${file}: ${breach}`)),
+];
 const close = (a: readonly Seen[], b: readonly Seen[], within: number): boolean =>
   a.length === b.length && a.every((one, i) => one.type === b[i]!.type && one.figures.every((figure, n) => Math.abs(figure - b[i]!.figures[n]!) <= within));
 
 describe('a file for the table', () => {
   it('holds closed outlines alone, arcs as arcs, holes inside', () => {
-    expect(written.flatMap(({ name, text, shape }) => tableBreaches(text, { parts: 1, pierces: drawn(shape) }).map((breach) => `${name}: ${breach}`))).toEqual([]);
+    expect(written.slice(0, 2).flatMap(({ name, text, shapes }) => tableBreaches(text, drawn(shapes)).map((breach) => `${name}: ${breach}`))).toEqual([]);
+    expect(examples.flatMap(({ name, shop }) => shopBreaches(name, shop))).toEqual([]);
     const types = byDxfParser(written[1]!.text).model.filter(({ layer }) => layer === 'CUT').map(({ type }) => type);
     expect(types.toSorted()).toEqual([...Array<string>(2).fill('ARC'), 'CIRCLE', ...Array<string>(8).fill('LINE')]);
   });
@@ -138,8 +169,8 @@ describe('a file for the table', () => {
   });
 
   it('is full size in millimeters too', () => {
-    const { shape, etch } = shapes[0]!;
-    const figures = (units: 'in' | 'mm'): readonly number[] => byDxf(writeTableFile(tableModel([shape], etch), units)).model.filter(({ type }) => type === 'LINE').flatMap((one) => one.figures);
+    const { shapes, etch } = files[0]!;
+    const figures = (units: 'in' | 'mm'): readonly number[] => byDxf(writeTableFile(tableModel(shapes, etch), units)).model.filter(({ type }) => type === 'LINE').flatMap((one) => one.figures);
     const [small, large] = [figures('in'), figures('mm')];
     expect(large.every((value, i) => Math.abs(value - small[i]! * 25.4) < 1e-8)).toBe(true);
   });
@@ -148,6 +179,14 @@ describe('a file for the table', () => {
     const model = { paths: { a: { ...new makerjs.paths.Line([0, 0], [1, 0]), layer: 'NOTES' } } };
     expect(() => writeTableFile(model, 'in')).toThrow(/NOTES/);
   });
+});
+
+describe('random projects', () => {
+  it('are cut from sheets, every plate and every sheet as a table asks', () => {
+    const shops = [...randomProjects(1502, 10)].map((project) => shopOf(JSON.stringify(project))).filter((shop) => shop !== null);
+    expect(shops.length).toBeGreaterThanOrEqual(7);
+    expect(shops.flatMap((shop, i) => shopBreaches(`project ${String(i)}`, shop)).slice(0, 10)).toEqual([]);
+  }, 120_000);
 });
 
 const reader = fileURLToPath(new URL('../readers/read_ezdxf.py', import.meta.url));

@@ -4,3 +4,4 @@ export { nestStrip, type StripNest } from './strip.ts';
 export { moldsOf, type Mold } from './mold.ts';
 export { partSpacing } from './practice.ts';
 export type { Nest, NestedPart, NestedSheet, NestPart, SheetSize } from './types.ts';
+export { laidPlates, sheetsOf, shopPlates, type LaidPlate, type NamedSheet, type PlateNest, type ShopPlates } from './shop-plates.ts';

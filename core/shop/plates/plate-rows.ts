@@ -23,7 +23,7 @@ export interface PlateRow {
 }
 
 /** The plate list in the order of the walk. `nests` names the sheets of a mark. */
-export const plateRows = (plates: readonly Plate[], nests: (mark: string) => string = () => ''): readonly PlateRow[] =>
+export const plateRows = (plates: readonly Plate[], nests: (mark: string) => readonly string[]): readonly PlateRow[] =>
   plates.map((plate) => ({
     mark: plate.mark,
     quantity: plate.quantity,
@@ -33,10 +33,10 @@ export const plateRows = (plates: readonly Plate[], nests: (mark: string) => str
     area: plate.area,
     cutLength: plate.cutLength,
     pierces: plate.pierces,
-    nest: nests(plate.mark),
+    nest: nests(plate.mark).join('; '),
     section: plate.section,
     bendRadius: plate.bend?.radius ?? null,
-    note: plate.refusal !== null ? say(`plates.refusal.${plate.refusal}`) : plate.etch === null ? say('plates.unmarked') : '',
+    note: plate.refusal !== null ? say(`plates.refusal.${plate.refusal}`) : plate.etch === null ? say('plates.unmarked') : nests(plate.mark).length === 0 ? say('nests.none-holds') : '',
   }));
 
 /** Columns of `plates.csv`; the last three are ours, to the right of the contract's. Areas are square inches in either units. */
