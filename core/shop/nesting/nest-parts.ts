@@ -4,7 +4,7 @@ import { type Turn } from '../plates/move-shape.ts';
 import { fillSheet, type Laid, type Pile } from './fill-sheet.ts';
 import { makeSpacer, type Spacer } from './floor.ts';
 import { coreOf, leastStock } from './least.ts';
-import { moldsOf } from './mold.ts';
+import { moldsOf, type Guest } from './mold.ts';
 import { ORDERS } from './orders.ts';
 import { type Nest, type NestedSheet, type NestPart, type SheetSize } from './types.ts';
 
@@ -16,11 +16,12 @@ const MOST_FILLS = 400;
  * plans of each order alone; the one that takes the least stock stands. The same parts give the same plan.
  */
 export function nestParts(parts: readonly NestPart[], sizes: readonly SheetSize[], spacing: number): Nest {
-  const least = Math.min(...parts.map(({ shape }) => {
+  const guests = parts.map(({ shape }): Guest => {
     const { left, right, low, high } = contourBox(shape.outer);
-    return Math.min(right - left, high - low);
-  }));
-  const piles = parts.map((part) => ({ part, pile: { molds: moldsOf(part.id, part.shape, turnsOf(part, sizes), least + 2 * spacing), count: part.quantity } }));
+    const sides = [right - left + 2 * spacing, high - low + 2 * spacing] as const;
+    return [Math.min(...sides), Math.max(...sides)];
+  });
+  const piles = parts.map((part) => ({ part, pile: { molds: moldsOf(part.id, part.shape, turnsOf(part, sizes), guests), count: part.quantity } }));
   const holds = ({ molds }: Pile): boolean => molds.some((mold) => sizes.some((size) => mold.width <= size.long + SAME_LENGTH && mold.height <= size.short + SAME_LENGTH));
   const laid = piles.filter(({ pile }) => holds(pile)).map(({ pile }) => pile);
   const bound = leastStock(laid.map((pile) => coreOf(pile, spacing)), sizes, spacing);
