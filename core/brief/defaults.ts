@@ -30,6 +30,7 @@ export const DEFAULTS = {
   roof: { length: 288, width: 240, open: 'in, out', daylight: 0.2 },
   sortGate: 120,
   holdingGate: 144,
+  returnWidth: 36,
 } as const;
 
 /** The defaults of an opening by its kind. */

@@ -37,8 +37,12 @@ export interface AlleyGateBrief extends Stands {
   readonly kind: 'alley-gate';
   /** The fence that it hangs on. */
   readonly side: Side;
+  /** Clear, of its run. */
+  readonly width: Inches;
   /** As the cattle walk, or against them. */
   readonly swings: 'forward' | 'back';
+  /** As a pen gate's. */
+  readonly hingePost: Section | null;
 }
 
 /** What keeps an animal in the chute from backing, and how it is held open. */

@@ -71,6 +71,7 @@ const OWN = {
   footingLoad: weights(1, 100_000),
   loadHeight: lengths(1, 96),
   head: plain(1, 20000),
+  holdingPen: lengths(24, 24_000),
   station: lengths(0, 240_000),
   plan: lengths(-240_000, 240_000),
   heading: angles(-360, 360),

@@ -3,11 +3,15 @@ import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
 import { type Section, type Sheet } from '../steel/types.ts';
 import { type OpeningBrief } from './opening-brief.ts';
+import { type HoldingPenBrief, type ReturnAlleyBrief } from './holding-brief.ts';
+import { type RunBrief } from './run-brief.ts';
 import { type Side } from './side.ts';
 import { type FloorsBrief, type SortPenBrief, type SqueezePadBrief } from './yard-brief.ts';
 
 export { otherSide, type Side } from './side.ts';
+export type { RunBrief } from './run-brief.ts';
 export { isJambed, type AlleyGateBrief, type BackstopBrief, type JambedBrief, type ManGateBrief, type OpeningBrief, type PenGateBrief } from './opening-brief.ts';
+export { HOLDING_AREA, type HoldingPenBrief, type ReturnAlleyBrief } from './holding-brief.ts';
 export type { FloorsBrief, RoofBrief, RoofSide, SortPenBrief, SqueezePadBrief } from './yard-brief.ts';
 
 /** What a person got wrong in the file. `path` like `chute.runs[1].angle`; `code` keys the strings table. */
@@ -22,10 +26,6 @@ export interface DefaultUsed {
   readonly path: string;
   readonly value: string;
 }
-
-export type RunBrief =
-  | { readonly kind: 'straight'; readonly length: Inches }
-  | { readonly kind: 'arc'; readonly insideRadius: Inches; readonly angle: Radians; readonly hand: Side };
 
 export type Construction = 'lapped' | 'coped';
 
@@ -142,7 +142,6 @@ export interface RampBrief {
 export interface LaterSubjects {
   readonly openings: number;
   readonly catwalks: number;
-  readonly holdingPens: number;
 }
 
 export interface Brief {
@@ -196,6 +195,10 @@ export interface Brief {
   readonly floors: FloorsBrief;
   /** null: none. */
   readonly squeezePad: SqueezePadBrief | null;
+  /** In the order of the walk. */
+  readonly holdingPens: readonly HoldingPenBrief[];
+  /** null: none. */
+  readonly returnAlley: ReturnAlleyBrief | null;
   /** In the order of the walk. */
   readonly sortPens: readonly SortPenBrief[];
   readonly shop: ShopBrief;

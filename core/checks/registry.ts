@@ -9,6 +9,7 @@
  * | measured for docks; a later version's for catwalks | catwalk-guard |
  * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
+ * | measured for each holding pen | holding-area |
  * | counted in the crowd pen and in the chute | man-gate, lone-animal |
  * | standing places that cattle see, counted | squeeze-hidden, crew-hidden |
  * | yes or no, nothing to measure | first-backstop-held, quiet, solid-crowd, solid-outer, tenure |
@@ -16,16 +17,17 @@
 | yes or no for the roof of the squeeze pad | roof-see-through |
  * | a note for a person: Look | night-light |
  * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare, rail-other-jurisdiction |
- * | unmet where the brief has no sort pen; where it has, a later version's: Look | return-way |
+ * | unmet where there is no return alley, or where it does not come to a gate of the alley | return-way |
  * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
  * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
- * | a later version's where the brief has the subject, else none in this project | holding-area, rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise |
+ * | a later version's where the brief has the subject, else none in this project | rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise |
  */
 import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';
 import { chuteWidth, chuteWidthLarge } from './judges/chute-width.ts';
 import { crowdArea, crowdRadius, crowdSweep, funnelAngle, groundFall } from './judges/crowd-pen.ts';
 import { backstopCount, firstBackstop, firstBackstopHeld } from './judges/backstops.ts';
 import { fenceHeight } from './judges/fence-height.ts';
+import { holdingArea } from './judges/holding-area.ts';
 import { footingLoad } from './judges/footing-load.ts';
 import { fouls, openingFouls } from './judges/fouls.ts';
 import { crewHidden, squeezeHidden } from './judges/hidden.ts';
@@ -42,7 +44,8 @@ import { rollLimit } from './judges/roll-limit.ts';
 import { seesAhead } from './judges/see-ahead.ts';
 import { nightLight, railOtherJurisdiction, tenure } from './judges/site.ts';
 import { solidCrowd, solidOuter, solidRamp } from './judges/solid-sides.ts';
-import { returnWay, sortGate } from './judges/sorting.ts';
+import { returnWay } from './judges/return-way.ts';
+import { sortGate } from './judges/sorting.ts';
 import { sunGlare } from './judges/sun-glare.ts';
 import { swingFoul } from './judges/swing-foul.ts';
 import { controlClear, tieAngle } from './judges/stakeout.ts';
@@ -74,7 +77,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'chute-width-large': chuteWidthLarge,
   'chute-length': chuteLength,
   'chute-inside-radius': chuteInsideRadius,
-  'holding-area': subjectOf('holdingPens'),
+  'holding-area': holdingArea,
   'crowd-area': crowdArea,
   'fence-height': fenceHeight,
   'post-depth': postDepth,

@@ -35,6 +35,7 @@ export const ruleFields: Readonly<Partial<Record<RuleId, string>>> = {
   'man-pass': 'openings',
   'lone-animal': 'openings',
   'sort-gate': 'sortPens',
+  'return-way': 'returnAlley',
   'load-ramp-width': 'ramps',
   'load-ramp-slope': 'ramps',
   'ramp-cleat-needed': 'ramps',

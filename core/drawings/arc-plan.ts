@@ -47,7 +47,8 @@ function arcAt(page: Page, stretch: Stretch, elevation: Scale, most: { readonly 
   const middle = (u0 + u1) / 2;
   const turn = turnPlan(facePoint(fence, middle, 0), headingAt(fence, middle));
   const { kr, k, d } = fence.section;
-  const lines = [0, kr - d / 2, kr + d / 2, k + fence.section.D / 2].map((offset) => turn.curve(faceCurve(fence, u0, u1, offset)));
+  const back = Math.max(k + fence.section.D / 2, ...posts.slice(stretch.from, stretch.to + 1).map((post) => post.offset + post.across / 2));
+  const lines = [0, kr - d / 2, kr + d / 2, back].map((offset) => turn.curve(faceCurve(fence, u0, u1, offset)));
   const bounds = boundsOf(lines.flatMap(extremesOf));
   const title = say('drawings.arc.title', { run: fence.run, side: fence.side });
   const room = { width: most.width - 2 * side, height: most.height - 2 * over - 3 * kit.pitch };
@@ -64,8 +65,8 @@ function arcAt(page: Page, stretch: Stretch, elevation: Scale, most: { readonly 
     { kind: 'curve', curve: turn.curve(faceCurve(fence, u0, u1, kr)), pen: PENS.center },
     ...posts.slice(stretch.from, stretch.to + 1).map((post): Shape => ({
       kind: 'circle',
-      center: turn.point(facePoint(fence, post.u, k)),
-      radius: inches(fence.section.D / 2),
+      center: turn.point(facePoint(fence, post.u, post.offset)),
+      radius: inches(post.across / 2),
       pen: PENS.outline,
       piece: post.piece.key,
     })),

@@ -17,7 +17,6 @@ const NOTES: readonly StringKey[] = [
 ];
 const LATER: readonly (readonly [keyof DrawInput['brief']['later'], StringKey])[] = [
   ['openings', 'drawings.later.openings'], ['catwalks', 'drawings.later.catwalks'],
-  ['holdingPens', 'drawings.later.holdingPens'],
 ];
 
 /** What changed since an earlier issue, and that issue's letter. */

@@ -132,7 +132,7 @@ function shapesOf(stretch: Stretch, x0: number, x1: number): Shape[] {
   const shapes: Shape[] = [line(PENS.thin, x0 - 6, 0, x1 + 6, 0)];
   for (const post of panel.posts.slice(stretch.from, stretch.to + 1)) {
     const x = panel.x(post.u);
-    const half = brief.post.along / 2;
+    const half = post.along / 2;
     shapes.push(...box(PENS.outline, x - half, x + half, 0, brief.height, [true, true], post.piece.key));
     shapes.push(line(PENS.hidden, x - half, -STUB, x - half, 0, post.piece.key), line(PENS.hidden, x + half, -STUB, x + half, 0, post.piece.key));
     shapes.push(line(PENS.center, x, -STUB, x, 0));
@@ -156,13 +156,16 @@ interface Seen {
   readonly ends: readonly [boolean, boolean];
 }
 
+/** Size along the fence of its thickest post: a gate may hang on one of its own. */
+const thickest = ({ posts }: FenceParts): number => Math.max(...posts.map(({ along }) => along));
+
 /** Pieces that stand in the stretch, cut at its ends (what runs past the last post to a corner or a jamb is kept). */
 function within(panel: FenceParts, pieces: readonly Piece[], x0: number, x1: number): Seen[] {
   const first = panel.x(panel.posts[0]!.u);
   const last = panel.x(panel.posts[panel.posts.length - 1]!.u);
   const low = x0 <= first + SAME_LENGTH ? -Infinity : x0;
   const high = x1 >= last - SAME_LENGTH ? Infinity : x1;
-  const reach = (panel.fence.brief.post.along / 2) * ON_AXIS + SAME_LENGTH;
+  const reach = (thickest(panel) / 2) * ON_AXIS + SAME_LENGTH;
   const out: Seen[] = [];
   for (const piece of pieces) {
     if (piece.place.kind !== 'rail' && piece.place.kind !== 'skin') continue;
@@ -202,7 +205,7 @@ export function bandOf(stretch: Stretch, x0: number, x1: number): Band {
   }));
   const bayOf = (from: number): { readonly start: number; readonly size: number } => {
     let i = posts.length - 2;
-    while (i > 0 && panel.x(posts[i]!.u) > from + brief.post.along / 2 + 1) i -= 1;
+    while (i > 0 && panel.x(posts[i]!.u) > from + thickest(panel) / 2 + 1) i -= 1;
     const start = Math.max(from, panel.x(posts[i]!.u));
     return { start, size: panel.x(posts[i + 1]!.u) - start };
   };

@@ -123,7 +123,7 @@ function targetOf({ part, outline }: GatePiece['place'], bars: readonly number[]
   const { a, b } = outline;
   if (Math.abs(b.y - a.y) > Math.abs(b.x - a.x)) return { x: a.x, y: between(a.y, b.y, bars) };
   const share = part === 'bar' ? BAR_AT : RAIL_AT;
-  return { x: a.x + (b.x - a.x) * share, y: a.y };
+  return { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
 }
 
 /** A height near the middle of a piece, in the middle between two bars. */

@@ -3,7 +3,7 @@ import { viewPoint } from '../base/points.ts';
 import { GATE_PRACTICE } from '../brief/gate-practice.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
 import { type CalloutSpec, type Shape } from '../drafting/model.ts';
-import { alleyPin, type AlleyGate, type Fence, type PenGate } from '../layout/index.ts';
+import { alleyPin, jambOffset, type AlleyGate, type Fence, type PenGate } from '../layout/index.ts';
 import { boltHeight, latchedHinges } from '../parts/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { type GateView, groundLine } from './gate-elevation.ts';
@@ -17,6 +17,7 @@ interface Stand {
   readonly shapes: readonly Shape[];
   readonly left: number;
   readonly right: number;
+  readonly top: number;
 }
 
 export function latchedGateView(input: DrawInput, gate: PenGate | AlleyGate, mark: string, pieces: readonly GatePiece[], levels: readonly number[]): GateView {
@@ -24,7 +25,7 @@ export function latchedGateView(input: DrawInput, gate: PenGate | AlleyGate, mar
   const { height } = fence.brief;
   const { reach } = gate.swing;
   const jamb = reach + strikeGap;
-  const { shapes, left, right } = gate.kind === 'pen-gate' ? jambs(gate, fence, jamb) : walls(input, gate, jamb);
+  const { shapes, left, right, top } = gate.kind === 'pen-gate' ? jambs(gate, fence, jamb) : walls(input, gate, jamb);
   const [low, high] = latchedHinges(fence, gate.kind);
   const y = boltHeight(height);
   const from = gate.kind === 'pen-gate' ? -hinge.barrel / 2 : -alleyPin();
@@ -40,7 +41,7 @@ export function latchedGateView(input: DrawInput, gate: PenGate | AlleyGate, mar
     ],
     left,
     right,
-    top: height,
+    top,
     datum: from,
     widths: [hinge.barrel / 2, reach, jamb],
     heights: [...levels, low, y, high],
@@ -65,21 +66,25 @@ function jambs({ hingePost }: PenGate, { brief: { post, height } }: Fence, jamb:
     shapes: [...rectangle(PENS.outline, left, -hinge.barrel / 2, 0, height), ...rectangle(PENS.outline, jamb, right, 0, height)],
     left,
     right,
+    top: height,
   };
 }
 
 /** The two fences that it stands between: faces and posts. */
-function walls(input: DrawInput, { run, side }: AlleyGate, jamb: number): Stand {
+function walls(input: DrawInput, { run, side, hingePost }: AlleyGate, jamb: number): Stand {
   const across = fenceOf(input, run, side === 'left' ? 'right' : 'left');
-  const sides = [{ fence: fenceOf(input, run, side), face: -alleyPin(), way: -1 }, { fence: across, face: jamb, way: 1 }];
-  const posts = sides.map(({ fence: { section, brief }, face, way }) => {
-    const middle = face + way * section.k;
-    return { low: middle - brief.post.across / 2, high: middle + brief.post.across / 2, face, height: brief.height };
+  const sides = [
+    { fence: fenceOf(input, run, side), post: hingePost, face: -alleyPin(), way: -1 }, { fence: across, post: across.brief.post, face: jamb, way: 1 },
+  ];
+  const posts = sides.map(({ fence, post, face, way }) => {
+    const middle = face + way * jambOffset(fence, post);
+    return { low: middle - post.across / 2, high: middle + post.across / 2, face, height: fence.brief.height };
   });
   return {
     shapes: posts.flatMap(({ low, high, face, height }) => [...rectangle(PENS.outline, low, high, 0, height), straight(PENS.thin, face, 0, face, height)]),
     left: posts[0]!.low,
     right: posts[1]!.high,
+    top: Math.max(...posts.map((post) => post.height)),
   };
 }
 

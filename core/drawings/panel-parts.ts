@@ -1,10 +1,15 @@
 /** What stands in one fence: its posts, rails and skins by bay, found once for all its drawings. */
-import { type Fence, isJambedGate, type Layout, lengthAtOffset } from '../layout/index.ts';
+import { SAME_LENGTH } from '../base/tolerance.ts';
+import { type Fence, isJambedGate, jambOffset, type Layout, lengthAtOffset } from '../layout/index.ts';
 import { gateMarks, type Parts, type Piece } from '../parts/index.ts';
 
 export interface FencePost {
   readonly u: number;
   readonly piece: Piece;
+  /** Its size outward and along the fence, and its center from the face: a gate may hang on a thicker one than the fence's own. */
+  readonly across: number;
+  readonly along: number;
+  readonly offset: number;
 }
 export interface FenceParts {
   readonly fence: Fence;
@@ -30,7 +35,7 @@ export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
     else list.push(piece);
     if (piece.kind === 'post') posts.set(postKey(piece.run, piece.side, piece.bay), piece);
   }
-  const own = new Map<string, FencePost[]>();
+  const own = new Map<string, Pick<FencePost, 'u' | 'piece'>[]>();
   const stand = (run: string, side: string, u: number, piece: Piece): void => {
     const key = `${run} ${side}`;
     const list = own.get(key);
@@ -50,7 +55,7 @@ export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
     const mine = byFence.get(key) ?? [];
     return {
       fence,
-      posts: [...(own.get(key) ?? [])].sort((a, b) => a.u - b.u),
+      posts: (own.get(key) ?? []).map((post) => ({ ...post, ...sizeOf(fence, post.u) })).sort((a, b) => a.u - b.u),
       rails: mine.filter((piece) => piece.kind === 'rail'),
       skins: mine.filter((piece) => piece.kind === 'skin'),
       gates: layout.openings.flatMap((one) =>
@@ -58,4 +63,16 @@ export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
       x: (u) => lengthAtOffset(fence, 0, u, fence.section.kr),
     };
   });
+}
+
+/** Of the fence's own post, or of the one that a gate hangs on. */
+function sizeOf(fence: Fence, u: number): Pick<FencePost, 'across' | 'along' | 'offset'> {
+  const { section: { D, k }, brief, spans } = fence;
+  for (const { start, end, posts, thick = [] } of spans) {
+    const ends = [[start, posts[0]!], [end, posts[posts.length - 1]!]] as const;
+    const hung = ends.flatMap(([one, at]) => (one.kind === 'jamb' && one.post !== undefined ? [{ u: at, post: one.post }] : []));
+    const own = [...hung, ...thick].find((one) => Math.abs(one.u - u) < SAME_LENGTH)?.post;
+    if (own !== undefined) return { across: own.across, along: own.along, offset: jambOffset(fence, own) };
+  }
+  return { across: D, along: brief.post.along, offset: k };
 }

@@ -30,7 +30,7 @@ export function faceShapes(layout: Layout, runs: ReadonlySet<string>, pen: Pen =
 /** The walk's centerline through the alley and the chute. */
 export function walkShapes(layout: Layout, runs: ReadonlySet<string>): Shape[] {
   return layout.runs
-    .filter((run) => runs.has(run.name) && run.name !== 'crowd-pen' && run.name !== 'junction')
+    .filter((run) => runs.has(run.name) && !run.aside && run.name !== 'crowd-pen' && run.name !== 'junction')
     .map((run): Shape => ({ kind: 'curve', curve: AS_IT_LIES.curve(run.path), pen: PENS.center }));
 }
 

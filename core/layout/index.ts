@@ -9,3 +9,4 @@ export type * from './types.ts';
 export { alleyPin, latchedHalf } from './openings/leaf-swings.ts';
 export { jambOffset } from './openings/cuts.ts';
 export * from './openings/types.ts';
+export { penArea } from './pens/holding-runs.ts';

@@ -50,7 +50,7 @@ function fencePosts(brief: Brief, fence: Fence, before: Fence | null): readonly 
       if (i === last && isShared(span.end)) return;
       const shared = i === 0 && before !== null && isShared(span.start) ? before : null;
       const end = i === 0 ? span.start : i === last ? span.end : null;
-      const section = end?.kind === 'jamb' && end.post !== undefined ? end.post : fence.brief.post;
+      const section = (end?.kind === 'jamb' ? end.post : span.thick?.find((one) => one.u === u)?.post) ?? fence.brief.post;
       const fenceHeight = inches(Math.max(fence.brief.height, shared?.brief.height ?? 0));
       posts.push({
         kind: kindOf(end),

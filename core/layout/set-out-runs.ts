@@ -4,34 +4,40 @@ import { inches, radians, type Inches } from '../base/quantity.ts';
 import { SAME_ANGLE } from '../base/tolerance.ts';
 import { type Brief } from '../brief/types.ts';
 import { handedAngle, handedPoint, turnSign, type Pose } from './pose.ts';
-import { type Run } from './types.ts';
+import { holdingRuns } from './pens/holding-runs.ts';
+import { type HoldingPen, type Run } from './types.ts';
 import { otherPose, walkedRun } from './walked-run.ts';
 import { yardRuns } from './yard/yard-runs.ts';
 
 export interface SetOut {
   /** In walking order. */
   readonly runs: readonly Run[];
+  readonly holdingPens: readonly HoldingPen[];
   readonly mouth: PlanPoint;
   readonly mouthDistance: Inches;
   readonly funnelLength: Inches;
 }
 
-/** Sets out the path (geometry contract, Crowd pen, junction, chute): alley, crowd pen, junction, chute and what follows it, in walking order. */
+/** Sets out the path (geometry contract, Crowd pen, junction, chute): drive alley along the holding pens, alley, crowd pen, junction, chute and what follows it, in walking order. */
 export function setOutRuns(brief: Brief): SetOut {
   const { radius, hand, funnelAngle } = brief.crowdPen;
   const { width } = brief.chute;
   const flat = Math.PI / 2 - funnelAngle < SAME_ANGLE;
   const mouthDistance = inches(flat ? 0 : (radius - width) / Math.tan(funnelAngle));
   const mouth = handedPoint(hand, radius - width / 2, mouthDistance);
+  const alley = alleyRuns(brief);
+  const held = holdingRuns(brief, otherPose(alley[0]!, 'end'));
   const chute = chuteRuns(brief, { at: mouth, heading: handedAngle(hand, Math.PI / 2) });
   return {
     runs: [
-      ...alleyRuns(brief),
+      ...held.runs,
+      ...alley,
       crowdPenRun(brief),
       junctionRun(brief, mouthDistance),
       ...chute,
       ...yardRuns(brief, otherPose(chute[chute.length - 1]!, 'start')),
     ],
+    holdingPens: held.pens,
     mouth,
     mouthDistance,
     funnelLength: inches((radius - width) / Math.sin(funnelAngle)),

@@ -1,4 +1,4 @@
-import { inches, type Inches } from '../base/quantity.ts';
+import { inches } from '../base/quantity.ts';
 import { SAME_LENGTH } from '../base/tolerance.ts';
 import { divideBays } from './divide-bays.ts';
 import { type FenceLine } from './fence-line.ts';
@@ -11,7 +11,7 @@ export function makeSpans(line: FenceLine, start: Stop, end: Stop, cuts: readonl
   const spans: Span[] = [];
   let from = start;
   let firstBay = 1;
-  let posts: Inches[] = [];
+  let posts: Extract<Cut, { kind: 'post' }>[] = [];
   const close = (to: Stop): void => {
     const span = makeSpan(line, from, to, posts, firstBay);
     spans.push(span);
@@ -20,7 +20,7 @@ export function makeSpans(line: FenceLine, start: Stop, end: Stop, cuts: readonl
     posts = [];
   };
   for (const cut of cuts) {
-    if (cut.kind === 'post') posts.push(cut.at);
+    if (cut.kind === 'post') posts.push(cut);
     else {
       close(cut.end);
       from = cut.start;
@@ -31,9 +31,10 @@ export function makeSpans(line: FenceLine, start: Stop, end: Stop, cuts: readonl
 }
 
 /** One span; `set`: posts within it that have a place of their own, ascending. Equal bays stand between each two of them. */
-function makeSpan(line: FenceLine, start: Stop, end: Stop, set: readonly Inches[], firstBay: number): Span {
-  const between = set.filter((u) => u > start.post + SAME_LENGTH && u < end.post - SAME_LENGTH);
-  const fixed = [start.post, ...between, end.post];
+function makeSpan(line: FenceLine, start: Stop, end: Stop, set: readonly Extract<Cut, { kind: 'post' }>[], firstBay: number): Span {
+  const between = set.filter(({ at }) => at > start.post + SAME_LENGTH && at < end.post - SAME_LENGTH);
+  const thick = between.flatMap(({ at, post }) => (post === undefined ? [] : [{ u: at, post }]));
+  const fixed = [start.post, ...between.map(({ at }) => at), end.post];
   const posts = fixed.slice(1).flatMap((to, i) => divideBays(line, fixed[i]!, to).slice(i === 0 ? 0 : 1));
   const last = posts.length - 1;
   return {
@@ -44,5 +45,6 @@ function makeSpan(line: FenceLine, start: Stop, end: Stop, set: readonly Inches[
     railStops: posts.map((u, i) => (i === 0 ? start.rail : i === last ? end.rail : u)),
     skinFrom: inches(start.skin),
     skinTo: inches(end.skin),
+    ...(thick.length === 0 ? {} : { thick }),
   };
 }

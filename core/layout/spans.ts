@@ -57,6 +57,16 @@ export function chainEnds(chains: Chains, gaps: PivotGaps, corners: Corners): Ch
   return { ends, follows };
 }
 
+/** Chains that stand by themselves: each between two free ends, its fences in line. */
+export function withLoose({ ends, follows }: ChainEnds, chains: readonly (readonly FenceLine[])[]): ChainEnds {
+  const own = chains.flatMap((chain) => chain.map((line, i): [FenceLine, Ends] => [line, {
+    start: evenStop({ kind: i === 0 ? 'free' : 'joint' }, inches(0)),
+    end: evenStop({ kind: i === chain.length - 1 ? 'free' : 'joint' }, line.length),
+  }]));
+  const after = chains.flatMap((chain) => chain.slice(1).map((line, i): [FenceLine, FenceLine] => [line, chain[i]!]));
+  return { ends: new Map([...ends, ...own]), follows: new Map([...follows, ...after]) };
+}
+
 const cornerStop = ({ end, post, rail, skin }: FenceCorner, at: 'upstream' | 'downstream'): Stop =>
   ({ end, post: post[at], rail: rail[at], skin: skin[at] });
 

@@ -2,7 +2,7 @@
 import { type Curve } from '../base/curve.ts';
 import { type Inches, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
-import { type FenceBrief, type RampBrief, type Side } from '../brief/types.ts';
+import { type FenceBrief, type HoldingPenBrief, type RampBrief, type Side } from '../brief/types.ts';
 import { type RampFigures } from './ramps/figures.ts';
 import { type Section } from '../steel/types.ts';
 import { type CrowdGate, type Opening } from './openings/types.ts';
@@ -25,6 +25,8 @@ export interface Run {
   readonly path: Curve<PlanPoint>;
   /** Headings at its start and end, in (-180°, 180°], counter-clockwise from +x: true also where the path has no length. */
   readonly headings: readonly [Radians, Radians];
+  /** A fence beside the walk that bears a name of its own: no part of the path. */
+  readonly aside?: true;
   /** Cattle side of the fences, in walking direction; null where there is none (the crowd pen's pivot side). */
   readonly faces: Readonly<Record<Side, Curve<PlanPoint> | null>>;
 }
@@ -79,6 +81,8 @@ export interface Span {
   /** Where the skin starts and ends. */
   readonly skinFrom: Inches;
   readonly skinTo: Inches;
+  /** Posts between its ends that are thicker than the fence's own. */
+  readonly thick?: readonly { readonly u: Inches; readonly post: Section }[];
 }
 
 export interface Fence {
@@ -163,6 +167,18 @@ export interface Ramp {
   readonly run: Run;
 }
 
+/** A holding pen beside the drive alley. */
+export interface HoldingPen {
+  readonly brief: HoldingPenBrief;
+  /** Of the drive alley. */
+  readonly side: Side;
+  /** Of its clear ground: along the drive alley's fence in walking order, then along the back. */
+  readonly corners: readonly [PlanPoint, PlanPoint, PlanPoint, PlanPoint];
+  readonly middle: PlanPoint;
+  /** Middle of its gate, along the face of its stretch of the drive alley. */
+  readonly gateAt: Inches;
+}
+
 export interface Layout {
   readonly runs: readonly Run[];
   readonly fences: readonly Fence[];
@@ -170,7 +186,8 @@ export interface Layout {
   readonly closingPlates: readonly ClosingPlate[];
   /** In walking order; their runs, fences and posts stand among the others, last. */
   readonly ramps: readonly Ramp[];
-  /** Those that stand; one that fouls is among the fouls. */
+  readonly holdingPens: readonly HoldingPen[];
+  /** Those that stand, a holding pen's gate under that pen's path; one that fouls is among the fouls. */
   readonly openings: readonly Opening[];
   readonly crowdGate: CrowdGate;
   readonly pivot: PlanPoint;

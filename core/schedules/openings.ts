@@ -58,7 +58,7 @@ function noteOf(one: Opening): string {
     case 'pen-gate':
       return say(`openings.penGate.${one.swings}`, { jamb: say(`openings.hangs.${one.hangs}`), post: one.hingePost.name });
     case 'alley-gate':
-      return say(`openings.alleyGate.${one.swings}`);
+      return say(`openings.alleyGate.${one.swings}`, { post: one.hingePost.name });
   }
 }
 

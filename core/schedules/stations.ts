@@ -36,7 +36,7 @@ export function stations(brief: Brief, layout: Layout): Stations {
   return {
     mouth: pair(layout.mouth),
     control: c === null ? control : { ...control, c: pair(c) },
-    runs: layout.runs.map(stationRun),
+    runs: layout.runs.filter((run) => !run.aside).map(stationRun),
   };
 }
 

@@ -33,15 +33,15 @@ describe('the handles of a ramp', () => {
       // One ramp at a time and placed, so that no other moves with it.
       const ramp = brief.ramps.find(({ at }) => at !== null);
       if (ramp === undefined) continue;
-      for (const handle of ofRamps({ ...brief, ramps: [ramp] }, layout).filter(({ run }) => run === ramp.name)) {
+      for (const handle of ofRamps({ ...brief, openings: [], ramps: [ramp] }, layout).filter(({ run }) => run === ramp.name)) {
         const step = handle.figure === 'angle' ? 0.5 : 6;
         const hand = planPoint(handle.at.x + step * unitAt(handle.grows).x, handle.at.y + step * unitAt(handle.grows).y);
         const value = figureAt(handle.drag, hand, handle.value);
         expect(value, handle.id).toBeGreaterThan(handle.value);
         if (value > handle.greatest) continue;
-        const changed = layOut({ ...brief, ramps: [withFigure(ramp, handle.path.replace(/^ramps\[\d+\]\./, ''), value)] });
+        const changed = layOut({ ...brief, openings: [], ramps: [withFigure(ramp, handle.path.replace(/^ramps\[\d+\]\./, ''), value)] });
         if (!changed.ok) continue;
-        const after = ofRamps({ ...brief, ramps: [ramp] }, changed.layout).find(({ id }) => id === handle.id)!;
+        const after = ofRamps({ ...brief, openings: [], ramps: [ramp] }, changed.layout).find(({ id }) => id === handle.id)!;
         // A hand that moves straight leaves an arc by a hair.
         expect(distance(after.at, hand), handle.id).toBeLessThan(handle.figure === 'angle' ? 0.05 : 1e-6);
         moved += 1;

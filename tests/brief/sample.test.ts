@@ -51,12 +51,16 @@ describe('the example of the project contract', () => {
   });
 
   test('counts what a later version builds', () => {
-    expect(brief.later).toEqual({ openings: 0, catwalks: 1, holdingPens: 1 });
+    expect(brief.later).toEqual({ openings: 0, catwalks: 1 });
   });
 
   test('leaves to defaults the stock of the pivot post and of what gates are built of, and what has come to the format since', () => {
-    const pipes = ['4', '1 1/2', '1', '1 1/4', '1/2'].map((size) => `pipe ${size} sch 40`);
+    const pipes = ['4', '1 1/2', '1', '3/4', '1 1/4', '1/2', '5'].map((size) => `pipe ${size} sch 40`);
     expect(defaults).toEqual([
+      { path: 'holdingPens[0].swings', value: 'in' }, { path: 'holdingPens[0].hangs', value: 'first' },
+      ...['length', 'width'].map((field) => ({ path: `holdingPens[0].${field}`, value: 'by its head, at the area that each needs' })),
+      { path: 'holdingPens[0].hingePost', value: 'by the gate\'s width, or the fence\'s own where that is thicker' },
+      { path: 'returnAlley', value: 'none' },
       { path: 'revisions', value: 'none' },
       { path: 'footings.heldAtSurface', value: 'no' },
       { path: 'shop.rack', value: 'none' },
@@ -79,7 +83,7 @@ describe('a project that says the least', () => {
       crowdPen: { sweep: Math.PI, hand: 'left', gateClearance: 1, pivotPost: { name: 'pipe 4 sch 40' } },
       footings: { diameter: 12, depth: 36 }, postLoad: null, floors: { fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' }, squeezePad: null, sortPens: [], control: { b: { x: 240, y: 0 }, c: null, note: '' }, marks: {},
       shop: { stock: {}, rack: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {}, prices: {} },
-      later: { openings: 0, catwalks: 0, holdingPens: 0 },
+      holdingPens: [], later: { openings: 0, catwalks: 0 },
     });
     expect(brief.fences.chute.left).toMatchObject({ height: 60, solidFrom: 0, solidTo: 60, construction: 'lapped', rails: 5, bottomRail: 12, postSpacing: 96, sheet: { name: '12 ga' } });
   });
@@ -99,7 +103,7 @@ describe('a project that says the least', () => {
       'alley.runs': `20'-0" straight`, 'crowdPen.sweep': '180°', 'crowdPen.hand': 'left', 'crowdPen.funnelAngle': '30°', 'crowdPen.gateClearance': '1"', 'crowdPen.pivotPost': 'pipe 4 sch 40',
       'fences.crowdPen.height': `5'-0"`, 'fences.crowdPen.solidFrom': '0"', 'fences.crowdPen.solidTo': `its height, 5'-0"`, 'fences.crowdPen.construction': 'lapped',
       'fences.crowdPen.rails': '5', 'fences.crowdPen.bottomRail': `1'-0"`, 'fences.crowdPen.postSpacing': `8'-0"`, 'fences.crowdPen.sheet': '12 ga',
-      openings: 'none', catwalks: 'none', ramps: 'none', squeezePad: 'none', sortPens: 'none', holdingPens: 'none',
+      openings: 'none', catwalks: 'none', ramps: 'none', squeezePad: 'none', sortPens: 'none', holdingPens: 'none', returnAlley: 'none',
       'floors.fall': '0.02', 'floors.thickness': '6"', 'floors.pattern': 'stamped 8 in diamond',
       'footings.diameter': `1'-0"`, 'footings.depth': `3'-0"`, 'footings.load': 'none', 'footings.loadHeight': `3'-0"`, 'footings.heldAtSurface': 'no',
       'shop.stock["pipe 1 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 sch 40"]': `21'-0"`, 'shop.stock["pipe 2 1/2 sch 40"]': `21'-0"`, 'shop.stock["pipe 4 sch 40"]': `21'-0"`,

@@ -6,7 +6,7 @@ import { findingOf, findingsOf, resultsOf } from './support/checked.ts';
 
 const all = (parts: Partial<FenceBrief>): Brief => makeBrief({ fences: fences(parts) });
 const with_ = (parts: Partial<Brief['fences']>): Brief => makeBrief({ fences: { ...fences(), ...parts } });
-const later = { openings: 0, catwalks: 1, holdingPens: 0 };
+const later = { openings: 0, catwalks: 1 };
 
 describe('fences', () => {
   // Univ. of Arkansas Extension (MP239 companion): 60 in gentle, 72 in flighty.

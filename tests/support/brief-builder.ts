@@ -129,7 +129,9 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     control: { b: planPoint(240, 0), c: null, note: '' },
     marks: {},
     openings: [],
-    later: { openings: 0, catwalks: 0, holdingPens: 0 },
+    holdingPens: [],
+    returnAlley: null,
+    later: { openings: 0, catwalks: 0 },
     ...rest,
   };
 }

@@ -2,6 +2,7 @@
 import { degrees, inches, type Inches } from '../../core/base/quantity.ts';
 import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side, type SqueezePadBrief } from '../../core/brief/index.ts';
 import { arc, fence, makeBrief, section, sheet, straight } from './brief-builder.ts';
+import { randomHolding } from './random-holding.ts';
 import { mirrorOpenings, randomOpenings } from './random-openings.ts';
 import { seeded, type Random } from './random.ts';
 
@@ -83,7 +84,7 @@ export function randomBriefObject(seed: number): Brief {
   });
   const openings = randomOpenings(random, bare);
   const yard = { ...bare.fences, pad: pair('fences.pad'), pens: pair('fences.pens') };
-  return { ...bare, openings, fences: yard, squeezePad: random.chance(0.5) ? randomPad(random) : null };
+  return { ...bare, openings, fences: yard, squeezePad: random.chance(0.5) ? randomPad(random) : null, holdingPens: random.chance(0.3) ? randomHolding(random) : [] };
 }
 
 const swap = <T>({ left, right }: Readonly<Record<Side, T>>): Record<Side, T> => ({ left: right, right: left });

@@ -29,7 +29,9 @@ function randomOpening(random: Random, brief: Bare, path: string): OpeningBrief 
     const a = random.whole(0, alley.runs.length - 1);
     const on = random.chance(0.5);
     const [run, most] = on ? [`chute-${String(i + 1)}`, centerline(chute.runs[i]!, chute.width)] as const : [`alley-${String(a + 1)}`, centerline(alley.runs[a]!, crowdPen.radius)] as const;
-    return { kind: 'alley-gate', run, side: random.pick(['left', 'right']), at: place(most), swings: random.pick(['forward', 'back']), path };
+    return {
+      kind: 'alley-gate', run, side: random.pick(['left', 'right']), at: place(most), width: on ? chute.width : crowdPen.radius, swings: random.pick(['forward', 'back']), hingePost: null, path,
+    };
   }
   const latched = random.chance(0.4);
   const width = inches(random.chance(0.7) ? random.between(10, 24) : random.between(10, 240));

@@ -1,7 +1,8 @@
 /** Random complete briefs with ramps over their full ranges beside a small facility, for tests of what stands behind the door. */
 import { planPoint } from '../../core/base/points.ts';
 import { degrees, inches } from '../../core/base/quantity.ts';
-import { type Brief, type RampBrief } from '../../core/brief/types.ts';
+import { type Brief, type OpeningBrief, type RampBrief } from '../../core/brief/types.ts';
+import { rampFigures } from '../../core/layout/index.ts';
 import { fences, makeBrief } from './brief-builder.ts';
 import { mirrorBrief, randomFence } from './random-brief-object.ts';
 import { seeded, type Random } from './random.ts';
@@ -22,6 +23,18 @@ function randomRamp(random: Random, kind: RampBrief['kind'], nth: number, path: 
   };
 }
 
+/** A gate somewhere beside the dock of a ramp; some over the end of it. */
+function dockGate(random: Random, ramp: RampBrief, i: number): OpeningBrief {
+  const { run } = rampFigures(ramp);
+  const from = ramp.kind === 'load' ? run : 0;
+  const at = inches(from + random.between(0, ramp.dockLength));
+  const stands = { run: ramp.name, side: random.pick<'left' | 'right'>(['left', 'right']), at, path: `openings[${String(i)}]` } as const;
+  if (random.chance(0.5)) return { kind: 'man-gate', ...stands, width: inches(random.between(10, 24)) };
+  return {
+    kind: 'pen-gate', ...stands, width: inches(random.between(10, 120)), swings: random.pick(['in', 'out']), hangs: random.pick(['first', 'last']), hingePost: null,
+  };
+}
+
 /** Brief number `seed`: the same every time. */
 export function randomRampBrief(seed: number): Brief {
   const random = seeded(seed);
@@ -30,8 +43,10 @@ export function randomRampBrief(seed: number): Brief {
   const counts = { load: random.whole(0, 2), unload: random.whole(1, 2) };
   const ramps = (['load', 'unload'] as const).flatMap((kind) =>
     Array.from({ length: counts[kind] }, (_, i) => randomRamp(random, kind, i + 1, `ramps[${String(kind === 'load' ? i : counts.load + i)}]`)));
+  const hand = random.pick<'left' | 'right'>(['left', 'right']);
   return makeBrief({
-    crowdPen: { hand: random.pick(['left', 'right']) },
+    openings: ramps.flatMap((ramp, i) => (ramp.dockLength > 0 && random.chance(0.5) ? [dockGate(random, ramp, i)] : [])),
+    crowdPen: { hand },
     fences: { ...fences(), ramp: { left, right } },
     ramps,
     footings: { diameter: inches(random.between(4, 48)), depth: inches(random.between(12, 120)) },

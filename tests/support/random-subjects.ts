@@ -14,6 +14,16 @@ export function randomRamp(draw: Draw): Group {
   };
 }
 
+/** A holding pen; most of them of a size that is built, some of any. */
+export function randomHoldingPen(draw: Draw): Group {
+  const said = {
+    gate: draw.figure(10, 240), length: draw.figure(24, draw.chance(0.9) ? 480 : 24_000), width: draw.figure(24, draw.chance(0.9) ? 480 : 24_000),
+    swings: draw.pick(['in', 'out']), hangs: draw.pick(['first', 'last']), hingePost: draw.pick(['pipe 3 sch 40', 'pipe 6 sch 40']),
+  };
+  const chances: Readonly<Record<string, number>> = { gate: 0.8, length: 0.3, width: 0.3, hingePost: 0.1 };
+  return { head: draw.chance(0.85) ? draw.whole(1, 60) : draw.whole(1, 20000), ...Object.fromEntries(Object.entries(said).filter(([name]) => draw.chance(chances[name] ?? 0.5))) };
+}
+
 /** Catwalks, ramps, pad and pens; each of them left out as often as not. */
 export function randomSubjects(draw: Draw): Group {
   const side = (): string => draw.pick(['left', 'right']);
@@ -27,7 +37,7 @@ export function randomSubjects(draw: Draw): Group {
     ramps: some(draw, 2, () => randomRamp(draw)),
     squeezePad: { length: draw.figure(48, 1200), width: draw.figure(48, 1200), ...(draw.chance(0.5) ? { roof: roof() } : {}) },
     sortPens: some(draw, 2, () => ({ side: side(), gate: draw.figure(10, 240) })),
-    holdingPens: some(draw, 2, () => ({ head: draw.whole(1, 20000), gate: draw.figure(10, 240) })),
+    holdingPens: some(draw, 3, () => randomHoldingPen(draw)),
   };
   return Object.fromEntries(Object.entries(all).filter(() => draw.chance(0.5)));
 }

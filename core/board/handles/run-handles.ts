@@ -9,13 +9,14 @@ import { rangeOf } from './range-of.ts';
 
 export function runHandles(brief: Brief, layout: Layout): readonly Handle[] {
   const runs = new Map(layout.runs.map((run) => [run.name, run]));
-  const of = (part: 'alley' | 'chute', index: number): readonly Handle[] => {
-    const run = runs.get(`${part}-${String(index + 1)}`);
-    if (run === undefined) throw new Error(`a layout without a run ${part}-${String(index + 1)}`);
+  const of = (part: 'alley' | 'chute' | 'returnAlley', index: number): readonly Handle[] => {
+    const name = `${part === 'returnAlley' ? 'return' : part}-${String(index + 1)}`;
+    const run = runs.get(name);
+    if (run === undefined) throw new Error(`a layout without a run ${name}`);
     // The chute is set out from its start, the alley from its end: the other end is what a hand moves.
-    return handlesOf(run, `${part}.runs[${String(index)}]`, part === 'chute' ? 0 : 1);
+    return handlesOf(run, `${part}.runs[${String(index)}]`, part === 'alley' ? 1 : 0);
   };
-  return [...brief.alley.runs.flatMap((_, index) => of('alley', index)), ...brief.chute.runs.flatMap((_, index) => of('chute', index))];
+  return [...brief.alley.runs.flatMap((_, index) => of('alley', index)), ...brief.chute.runs.flatMap((_, index) => of('chute', index)), ...(brief.returnAlley?.runs ?? []).flatMap((_, index) => of('returnAlley', index))];
 }
 
 /** `still`: the fraction of the path, 0 or 1, that stands still while the run changes. */

@@ -5,6 +5,7 @@ import { inches, radians } from '../../base/quantity.ts';
 import { type DimensionSpec } from '../../drafting/model.ts';
 import { overall } from '../../drawings/plan.ts';
 import { facePoint, radiusAtOffset, type Fence, type Run } from '../../layout/index.ts';
+import { holdingSizes } from './holding-sizes.ts';
 import { openingSizes } from './opening-sizes.ts';
 import { rampSizes } from './ramp-sizes.ts';
 import { yardSizes } from './yard-sizes.ts';
@@ -12,16 +13,16 @@ import { type Contributor, type Scene, type SizeShown } from './show.ts';
 
 export const sizes: Contributor = (scene) => {
   const { options, extremes, h } = scene;
-  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...rampSizes(scene), ...yardSizes(scene)].filter(({ path }) => path === options.dragged) };
+  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...rampSizes(scene), ...yardSizes(scene), ...holdingSizes(scene)].filter(({ path }) => path === options.dragged) };
   if (!options.sizes) return {};
-  return { sizes: [...overall(extremes, options.scale, h).map((spec) => ({ path: null, spec })), ...fieldSizes(scene), ...yardSizes(scene)] };
+  return { sizes: [...overall(extremes, options.scale, h).map((spec) => ({ path: null, spec })), ...fieldSizes(scene), ...yardSizes(scene), ...holdingSizes(scene)] };
 };
 
 const seen = ({ x, y }: Vec): ReturnType<typeof viewPoint> => viewPoint(x, y);
 
 function fieldSizes(scene: Scene): readonly SizeShown[] {
   const { layout, brief } = scene.input;
-  const counts = { alley: 0, chute: 0 };
+  const counts = { alley: 0, chute: 0, returnAlley: 0 };
   return layout.runs.flatMap((run): readonly SizeShown[] => {
     if (run.name === 'crowd-pen') return penSizes(scene, run);
     if (run.name === 'junction') return [{ path: 'crowdPen.funnelAngle', spec: funnelSize(scene) }];
@@ -34,8 +35,9 @@ function fieldSizes(scene: Scene): readonly SizeShown[] {
 }
 
 /** The list of the file that a run of the walk up to the squeeze stands in; null for one past it, or a ramp. */
-function partOf({ name, from }: Run): 'alley' | 'chute' | null {
+function partOf({ name, from }: Run): 'alley' | 'chute' | 'returnAlley' | null {
   if (from !== null) return 'chute';
+  if (name.startsWith('return-')) return 'returnAlley';
   return name.startsWith('alley-') ? 'alley' : null;
 }
 

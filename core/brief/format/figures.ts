@@ -33,7 +33,10 @@ export const DEFAULT_FIGURES: Figures = {
   ...under('squeezePad', pad),
   ...under('squeezePad.roof', roof),
   'sortPens[].gate': DEFAULTS.sortGate,
+  'returnAlley.width': DEFAULTS.returnWidth,
   'holdingPens[].gate': DEFAULTS.holdingGate,
+  'holdingPens[].swings': DEFAULTS.opening.swings['pen-gate'],
+  'holdingPens[].hangs': DEFAULTS.opening.hangs,
 };
 
 const KINDS = ['man-gate', 'pen-gate', 'alley-gate', 'backstop'] as const;

@@ -74,6 +74,10 @@ function madeStanding(pattern: string, units: LengthUnits): Standing | null {
       return plain(say('term.height-and-depth'));
     case 'catwalks[].deckHeight':
       return plain(say('term.under-the-fence', { below: printExactly(inches(42), units) }));
+    case 'holdingPens[].length':
+    case 'holdingPens[].width':
+      return plain(say('term.by-head'));
+    case 'holdingPens[].hingePost':
     case 'openings[].hingePost':
       return plain(say('term.by-gate-width'));
     case 'ramps[].at':

@@ -5,11 +5,14 @@ import { printLength } from '../../units/index.ts';
 import { parseSection, type Section } from '../../steel/index.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { gateSections } from '../gate-steel.ts';
+import { holdingGate, returnGate } from '../holding-gate.ts';
 import { type ProjectFile } from '../schema/project.ts';
-import { type Brief, type RunBrief } from '../types.ts';
+import { otherSide, type Brief, type RunBrief } from '../types.ts';
 import { builtDrafts, finishFences, type FenceDrafts } from './fence-drafts.ts';
+import { fenceOfRun } from './fence-of-run.ts';
 import { noteFenceDefaults } from './fence-defaults.ts';
 import { type Filler } from './filler.ts';
+import { resolveHoldingPens, resolveReturn } from './holding-pens.ts';
 import { resolveOpenings } from './openings.ts';
 import { resolveShop, type ShopTables } from './shop.ts';
 import { resolveRamps } from './ramps.ts';
@@ -94,6 +97,11 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
   const { fences } = looked;
   const pen = resolveCrowdPen(file, looked, filler);
   const openings = resolveOpenings(file, looked.hingePosts);
+  const returnAlley = resolveReturn(file);
+  const holdingPens = resolveHoldingPens(file, looked.hingePosts);
+  const finished = finishFences(fences);
+  const side = otherSide(pen.hand);
+  const gates = [...openings, ...holdingPens.map((one) => ({ ...holdingGate(one), side })), ...(returnAlley === null ? [] : [returnGate(returnAlley)])];
   noteFenceDefaults(fences, filler);
   noteSubjectDefaults(file, filler);
   const built = builtDrafts(fences, file).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);
@@ -111,13 +119,15 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     alley: { runs: resolveAlley(file, filler) },
     crowdPen: pen,
     chute: { width: told(file.chute?.width, 'chute.width'), runs: told(file.chute?.runs, 'chute.runs') },
-    fences: finishFences(fences),
+    fences: finished,
     ramps: resolveRamps(file),
     ...resolveFootings(file, filler),
     floors: resolveFloors(file, filler),
     squeezePad: resolvePad(file),
+    holdingPens,
+    returnAlley,
     sortPens: resolveSortPens(file),
-    shop: resolveShop(file, looked.tables, [...built, pen.pivotPost, ...gateSections(openings)], filler),
+    shop: resolveShop(file, looked.tables, [...built, pen.pivotPost, ...gateSections(gates, (run, side) => fenceOfRun(finished, run, side))], filler),
     control: resolveControl(file, filler),
     marks: file.marks ?? {},
     openings,

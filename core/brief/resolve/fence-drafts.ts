@@ -33,7 +33,7 @@ export function builtDrafts(drafts: FenceDrafts, file: ProjectFile): readonly Fe
   const places: Sided[] = ['alley', 'junction', 'chute'];
   if ((file.ramps ?? []).length > 0) places.push('ramp');
   if (file.squeezePad !== undefined) places.push('pad');
-  if ((file.sortPens ?? []).length > 0) places.push('pens');
+  if ((file.sortPens ?? []).length > 0 || (file.holdingPens ?? []).length > 0 || file.returnAlley !== undefined) places.push('pens');
   return [drafts.crowdPen, ...places.flatMap((place) => [drafts[place].left, drafts[place].right])];
 }
 

@@ -34,19 +34,29 @@ function rampDefaults(ramp: Group): Readonly<Record<string, string | number>> {
   return { dockHeight, width, surface: own.surface, dockLength, ...walk };
 }
 
+/** What a holding pen leaves out; its size by its head is no single figure. */
+function noteHolding(filler: Filler, index: number, pen: NonNullable<ProjectFile['holdingPens']>[number]): void {
+  const { swings, hangs } = DEFAULTS.opening;
+  const path = ['holdingPens', index];
+  noteGroup(filler, path, pen, { gate: DEFAULTS.holdingGate, swings: swings['pen-gate'], hangs });
+  for (const field of ['length', 'width'] as const) if (pen[field] === undefined) filler.note(pathText([...path, field]), say('term.by-head'));
+  if (pen.hingePost === undefined) filler.note(pathText([...path, 'hingePost']), say('term.by-gate-width'));
+}
+
 /** Notes what the subjects of later versions leave out, so that the list of defaults is whole. */
 export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
   file.openings?.forEach((opening, i) => {
     noteGroup(filler, ['openings', i], opening, openingDefaults(opening.kind));
-    if (opening.kind === 'pen-gate' && opening.hingePost === undefined) filler.note(pathText(['openings', i, 'hingePost']), say('term.by-gate-width'));
+    if ((opening.kind === 'pen-gate' || opening.kind === 'alley-gate') && opening.hingePost === undefined) filler.note(pathText(['openings', i, 'hingePost']), say('term.by-gate-width'));
   });
   file.catwalks?.forEach((catwalk, i) => { noteGroup(filler, ['catwalks', i], catwalk, DEFAULTS.catwalk); });
   file.ramps?.forEach((ramp, i) => { noteGroup(filler, ['ramps', i], ramp, rampDefaults(ramp)); });
   file.sortPens?.forEach((pen, i) => { noteGroup(filler, ['sortPens', i], pen, { gate: DEFAULTS.sortGate }); });
-  file.holdingPens?.forEach((pen, i) => { noteGroup(filler, ['holdingPens', i], pen, { gate: DEFAULTS.holdingGate }); });
-  for (const field of ['openings', 'catwalks', 'ramps', 'squeezePad', 'sortPens', 'holdingPens'] as const) {
+  file.holdingPens?.forEach((pen, i) => { noteHolding(filler, i, pen); });
+  for (const field of ['openings', 'catwalks', 'ramps', 'squeezePad', 'sortPens', 'holdingPens', 'returnAlley'] as const) {
     if (file[field] === undefined) filler.note(field, say('term.none'));
   }
+  if (file.returnAlley !== undefined) noteGroup(filler, ['returnAlley'], file.returnAlley, { width: DEFAULTS.returnWidth });
   if (file.squeezePad === undefined) return;
   noteGroup(filler, ['squeezePad'], file.squeezePad, DEFAULTS.pad);
   if (file.squeezePad.roof === undefined) filler.note('squeezePad.roof', say('term.none'));
@@ -57,5 +67,4 @@ export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
 export const countLater = (file: ProjectFile): LaterSubjects => ({
   openings: laterOpenings(file),
   catwalks: file.catwalks?.length ?? 0,
-  holdingPens: file.holdingPens?.length ?? 0,
 });

@@ -5,21 +5,26 @@ import { pathText } from '../path-fault.ts';
 
 const numbered = (name: string, count: number): readonly string[] => Array.from({ length: count }, (_, index) => `${name}-${String(index + 1)}`);
 
+/** The drive alley along the holding pens, and the fences round them. */
+const holdingNames = (count: number): readonly string[] =>
+  numbered('hold', count).flatMap((name, i) => [name, ...(i === 0 ? [`${name}-start`] : []), `${name}-back`, `${name}-end`]);
+
 /** The names of the runs of a project, in walking order, and `chute` for the whole of it. */
 function runNames({ file }: Judged): readonly string[] {
   const ramps = file.ramps ?? [];
   return [
-    ...numbered('alley', file.alley?.runs?.length ?? 1), 'crowd-pen', 'junction', 'chute', ...numbered('chute', file.chute?.runs?.length ?? 0),
+    ...holdingNames(file.holdingPens?.length ?? 0), ...numbered('alley', file.alley?.runs?.length ?? 1), 'crowd-pen', 'junction', 'chute', ...numbered('chute', file.chute?.runs?.length ?? 0),
     ...(file.squeezePad === undefined ? [] : ['squeeze-pad']), ...numbered('sort', file.sortPens?.length ?? 0),
+    ...numbered('return', file.returnAlley?.runs?.length ?? 0),
     ...numbered('load', ramps.filter(({ kind }) => kind === 'load').length), ...numbered('unload', ramps.filter(({ kind }) => kind === 'unload').length),
   ];
 }
 
 /** The lists that the names of runs follow from: where one is faulty, no name can be called wrong. */
-const NAME_SOURCES = [['alley', 'runs'], ['chute', 'runs'], ['squeezePad'], ['sortPens'], ['ramps']];
+const NAME_SOURCES = [['returnAlley'], ['holdingPens'], ['alley', 'runs'], ['chute', 'runs'], ['squeezePad'], ['sortPens'], ['ramps']];
 
 /** Runs with a fence on either side and an even width between them. */
-const TWO_SIDED = /^(chute|(alley|chute)-\d+)$/;
+const TWO_SIDED = /^(chute|(hold|alley|chute|return)-\d+)$/;
 
 /** Openings and catwalks stand on runs that there are; what makes them is whole. */
 export function holdSubjects(judged: Judged): void {
@@ -39,6 +44,11 @@ export function holdSubjects(judged: Judged): void {
       judged.report(['openings', index, 'run'], 'fault.backstop-run', { value: showValue(opening.run), allowed: chute.slice(0, 60).join(', ') });
     }
   });
+  const back = file.returnAlley?.from?.run;
+  if (back !== undefined && !unknowable && (!names.includes(back) || back.startsWith('return-') || /^(load|unload)-/.test(back))) {
+    const allowed = names.filter((name) => !/^(return|load|unload)-/.test(name)).slice(0, 60).join(', ');
+    judged.report(['returnAlley', 'from', 'run'], 'fault.run-name', { value: showValue(back), allowed });
+  }
   file.openings?.forEach(({ kind, run, swings }, index) => {
     const ways = kind === 'pen-gate' ? ['in', 'out'] : kind === 'alley-gate' ? ['forward', 'back'] : null;
     if (ways !== null && swings !== undefined && !ways.includes(swings)) {

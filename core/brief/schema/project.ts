@@ -4,7 +4,7 @@ import { fences } from './fences.ts';
 import { byName, fields } from './groups.ts';
 import { alley, chute, crowdPen } from './path-areas.ts';
 import { shop } from './shop.ts';
-import { catwalks, holdingPens, openings, ramps, sortPens, squeezePad } from './subjects.ts';
+import { catwalks, holdingPens, openings, ramps, returnAlley, sortPens, squeezePad } from './subjects.ts';
 import { cattle, control, floors, footings, revision, revisions, site } from './surroundings.ts';
 import { choice, mark, text } from './texts.ts';
 
@@ -31,6 +31,7 @@ export const project = fields({
   squeezePad: squeezePad.optional(),
   sortPens: sortPens.optional(),
   holdingPens: holdingPens.optional(),
+  returnAlley: returnAlley.optional(),
   floors: floors.optional(),
   fences: fences.optional(),
   footings: footings.optional(),

@@ -2,7 +2,7 @@
 import { RANGES } from '../ranges.ts';
 import { angle, length, number, whole } from './figures.ts';
 import { fields, list } from './groups.ts';
-import { side } from './runs.ts';
+import { runs, side } from './runs.ts';
 import { choice, steelName, text } from './texts.ts';
 
 const runName = () => text({ least: 1, greatest: 40, unit: 'none' });
@@ -56,4 +56,19 @@ export const squeezePad = fields({
 });
 
 export const sortPens = list(fields({ side: side(), gate: length(RANGES.openingWidth).optional() }), RANGES.subjects);
-export const holdingPens = list(fields({ head: whole(RANGES.head), gate: length(RANGES.openingWidth).optional() }), RANGES.subjects);
+export const holdingPens = list(fields({
+  head: whole(RANGES.head),
+  gate: length(RANGES.openingWidth).optional(),
+  length: length(RANGES.holdingPen).optional(),
+  width: length(RANGES.holdingPen).optional(),
+  swings: choice(['in', 'out']).optional(),
+  hangs: choice(['first', 'last']).optional(),
+  hingePost: steelName('section').optional(),
+}), RANGES.subjects);
+
+/** A way back to the alley. Where it begins and its runs are asked for. */
+export const returnAlley = fields({
+  from: fields({ run: runName(), side: side(), at: length(RANGES.station) }),
+  width: length(RANGES.openingWidth).optional(),
+  runs,
+});

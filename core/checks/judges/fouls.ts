@@ -17,7 +17,7 @@ export const fouls = (kind: Exclude<Foul['kind'], 'post-line-offset' | 'foul-ope
 
 /** Each opening that lies over the end of its run or over another. Measured: by how much. */
 export const openingFouls: Judge = ({ brief, layout }) => {
-  if (brief.openings.length === 0) return none();
+  if (brief.openings.length + brief.holdingPens.length === 0) return none();
   const found = layout.fouls.filter((foul) => foul.kind === 'foul-opening');
   if (found.length === 0) return [judged(true, 0, say('where.nowhere'))];
   return found.map((foul) => {

@@ -8,6 +8,3 @@ export const sortGate: Judge = ({ brief }) => {
   return brief.squeezePad !== null ? [judged(false, 0, say('where.noSortGate'))] : none();
 };
 
-/** A way back leads through a gate: with no gate in the brief there is none. */
-export const returnWay: Judge = ({ brief }) =>
-  (brief.later.openings > 0 || brief.sortPens.length > 0 ? later() : [judged(false, 0, say('where.noReturn'))]);

@@ -1,5 +1,6 @@
-/** Swings against walls and against one another. */
-import { faceCurve, type Fence } from '../../layout/index.ts';
+/** Swings against walls, over the edges of docks, and against one another. */
+import { curvePoint, type Curve } from '../../base/curve.ts';
+import { faceCurve, rampParts, type Fence, type Layout } from '../../layout/index.ts';
 import { say } from '../../text/index.ts';
 import { type PlanPoint } from '../../base/points.ts';
 import { judged, type Judge, type Outcome } from '../outcome.ts';
@@ -14,13 +15,14 @@ import { printedPoint } from '../words/print.ts';
 export const swingFoul: Judge = ({ brief, layout }) => {
   const swings = swingsOf(layout);
   const found: Outcome[] = [];
-  const tell = (key: 'where.swingWall' | 'where.swingGate' | 'where.swingCrowd', one: Swinging, other: string, at: PlanPoint): void => {
+  const tell = (key: 'where.swingWall' | 'where.swingEdge' | 'where.swingGate' | 'where.swingCrowd', one: Swinging, other: string, at: PlanPoint): void => {
     const where = say(key, { gate: nameOf(one), other, ...printedPoint(brief, at) });
     found.push(key === 'where.swingCrowd' ? { verdict: 'look', measured: 0, where, at } : judged(false, 1, where, at));
   };
   for (const one of swings) {
     for (const { fence, at } of wallsMet(one, layout.fences)) tell('where.swingWall', one, say('where.side', { run: fence.run, side: fence.side }), at);
   }
+  for (const { one, ramp, at } of edgesMet(swings, layout)) tell('where.swingEdge', one, ramp, at);
   swings.forEach((one, i) => {
     for (const other of swings.slice(i + 1)) {
       const at = sectorsMeet(one.sector, other.sector);
@@ -43,5 +45,19 @@ function wallsMet(one: Swinging, fences: readonly Fence[]): readonly { readonly 
       if (at !== null) return [{ fence, at: at as PlanPoint }];
     }
     return [];
+  });
+}
+
+/** Leaves that swing over the edge of a dock: its far end, or where its slope begins. What opens on the dock must stay over it. */
+function edgesMet(swings: readonly Swinging[], { ramps }: Layout): readonly { readonly one: Swinging; readonly ramp: string; readonly at: PlanPoint }[] {
+  return ramps.flatMap((ramp) => {
+    const { left, right } = ramp.run.faces;
+    if (left === null || right === null) return [];
+    const shares = [0, ...rampParts(ramp).map(({ to }) => to / ramp.length)];
+    const edges = shares.map((share): Curve<PlanPoint> => ({ kind: 'line', a: curvePoint(left, share), b: curvePoint(right, share) }));
+    return swings.flatMap((one) => {
+      const at = edges.map((edge) => faceMeets(one.sector, edge)).find((place) => place !== null);
+      return at === undefined ? [] : [{ one, ramp: ramp.name, at: at as PlanPoint }];
+    });
   });
 }

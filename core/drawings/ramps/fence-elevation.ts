@@ -7,6 +7,7 @@ import { PENS, measureText, printSize } from '../../drafting/kit.ts';
 import { type Shape, type View } from '../../drafting/model.ts';
 import { runningDepth } from '../../drafting/running.ts';
 import { footHeight } from '../../drafting/view.ts';
+import { fromLowEnd } from '../../layout/index.ts';
 import { type Piece } from '../../parts/index.ts';
 import { say } from '../../text/index.ts';
 import { type Block } from '../flow.ts';
@@ -108,7 +109,7 @@ export function slopedElevation(page: Page, stretch: SlopedStretch, scale: Scale
           },
         ],
         bands: [{ top: inches(topOf(stretch)), labels }],
-        callouts: [],
+        callouts: gateCallouts(stretch),
       };
       return { views: [view] };
     },
@@ -127,8 +128,8 @@ function shapesOf(stretch: SlopedStretch): Shape[] {
     line(PENS.thin, { x: s0 - 6, y: 0 }, { x: s1 + 6, y: 0 }),
     ...stops.slice(1).map((stop, i) => line(PENS.center, level(stops[i]!), level(stop))),
   ];
-  for (const { s, piece } of fence.posts.slice(stretch.from, stretch.to + 1)) {
-    const half = brief.post.along / 2;
+  for (const { s, piece, along } of fence.posts.slice(stretch.from, stretch.to + 1)) {
+    const half = along / 2;
     shapes.push(...rectangle(PENS.outline, s - half, s + half, 0, fence.line(s) + brief.height, piece.key));
     shapes.push(line(PENS.hidden, { x: s - half, y: -STUB }, { x: s - half, y: 0 }, piece.key), line(PENS.hidden, { x: s + half, y: -STUB }, { x: s + half, y: 0 }, piece.key));
     shapes.push(line(PENS.center, { x: s, y: -STUB }, { x: s, y: 0 }));
@@ -158,4 +159,14 @@ export function slopedPieces(stretch: SlopedStretch): readonly Piece[] {
     ...stretch.fence.rails.filter(within).map(({ piece }) => piece),
     ...stretch.fence.skins.filter(within).map(({ piece }) => piece),
   ];
+}
+
+/** The gates beside the dock, each in its opening. */
+function gateCallouts({ fence, ...stretch }: SlopedStretch): View['callouts'] {
+  const [s0, s1] = ends({ fence, ...stretch });
+  return fence.panel.gates.flatMap(({ mark, u }) => {
+    const s = fromLowEnd(fence.ramp, inches(u));
+    if (s < s0 || s > s1) return [];
+    return [{ text: mark, target: viewPoint(s, fence.line(s) + fence.panel.fence.brief.height / 2), piece: null, toward: { x: 1, y: 1 }, layer: 'NOTES' as const }];
+  });
 }

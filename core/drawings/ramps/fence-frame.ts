@@ -8,6 +8,8 @@ import { type FenceParts } from '../panel-parts.ts';
 
 export interface FencePostAt {
   readonly s: number;
+  /** Its size along the fence. */
+  readonly along: number;
   readonly piece: Piece;
 }
 export interface RailAt {
@@ -42,7 +44,7 @@ export function slopedFence(ramp: Ramp, panel: FenceParts): SlopedFence {
   return {
     panel,
     ramp,
-    posts: panel.posts.map(({ u, piece }) => ({ s: s(u), piece })).sort((a, b) => a.s - b.s),
+    posts: panel.posts.map(({ u, piece, along }) => ({ s: s(u), piece, along })).sort((a, b) => a.s - b.s),
     rails: panel.rails.flatMap((piece): RailAt[] => {
       if (piece.place.kind !== 'rail') return [];
       const { from, to } = ends(piece.place.from, piece.place.to);

@@ -23,10 +23,12 @@ export function fenceLabels(fence: SlopedFence, s0: number, s1: number): readonl
     while (i > 0 && posts[i]!.s > from + SAME_LENGTH) i -= 1;
     return { start: posts[i]!.s, size: posts[i + 1]!.s - posts[i]!.s, key: i };
   };
+  /** A little past where a piece begins: at a jamb it does so before the post's center. */
+  const inside = (from: number, to: number): number => Math.max(from, s0) + Math.min(fence.panel.fence.brief.post.along, (Math.min(to, s1) - Math.max(from, s0)) / 2);
   const rails = new Map<string, { readonly bay: ReturnType<typeof bayAt>; readonly mark: string; readonly pieces: { height: number; key: string }[] }>();
   for (const { piece, from, to, height } of fence.rails) {
     if (Math.min(to, s1) - Math.max(from, s0) < SAME_LENGTH) continue;
-    const bay = bayAt(Math.max(from, s0));
+    const bay = bayAt(inside(from, to));
     const key = `${String(bay.key)} ${piece.mark}`;
     const group = rails.get(key) ?? { bay, mark: piece.mark, pieces: [] };
     group.pieces.push({ height, key: piece.key });
@@ -42,7 +44,7 @@ export function fenceLabels(fence: SlopedFence, s0: number, s1: number): readonl
   const courses = new Map<number, number>();
   for (const { piece, from, to, bottom, top } of fence.skins) {
     if (Math.min(to, s1) - Math.max(from, s0) < SAME_LENGTH) continue;
-    const bay = bayAt(Math.max(from, s0));
+    const bay = bayAt(inside(from, to));
     const nth = courses.get(bay.key) ?? 0;
     courses.set(bay.key, nth + 1);
     const x: Inches = inches(Math.min(bay.start + bay.size * (SKIN_AT + 0.05 * nth), to - 0.04 * (to - from) * (3 - Math.min(2, nth))));

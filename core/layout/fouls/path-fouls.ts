@@ -16,7 +16,7 @@ interface Walked {
 /** Tells of each place where the path crosses itself or a fence. */
 export function pathFouls(runs: readonly Run[], fences: readonly Fence[], fouls: FoulList): void {
   const chuteWidth = runs.findLast((run) => run.from !== null)?.width ?? 0;
-  const path = runs.map((run) => walked(run, chuteWidth)).filter((part) => part !== null);
+  const path = runs.filter((run) => !run.aside).map((run) => walked(run, chuteWidth)).filter((part) => part !== null);
   const faces = fences.map((fence) => ({ name: fence.run, curve: fence.face, bounds: curveBounds(fence.face) }));
   const order = new Map(runs.map((run, i) => [run.name, i]));
   const inOrder = (a: string, b: string): [string, string] => (order.get(a)! <= order.get(b)! ? [a, b] : [b, a]);

@@ -8,7 +8,8 @@ import { type SpanEnd } from '../types.ts';
 /** What an opening does to a fence: parts it between two jambs, or only sets a post. */
 export type Cut =
   | { readonly kind: 'gap'; readonly end: Stop; readonly start: Stop }
-  | { readonly kind: 'post'; readonly at: Inches };
+  /** `post`: where it is thicker than the fence's own. */
+  | { readonly kind: 'post'; readonly at: Inches; readonly post?: Section };
 
 /** Least clear space between two posts, inches (geometry contract, Frame). */
 const CLEAR = 0.5;
@@ -23,8 +24,8 @@ export function leastApart(line: FenceLine): number {
 
 /** By how much more a cut's thickest post must stand off another along the face. */
 export function spare(line: FenceLine, cut: Cut): number {
-  if (cut.kind === 'post') return 0;
-  const over = [cut.end.end, cut.start.end].map((end) => (end.kind === 'jamb' && end.post !== undefined ? Math.max(end.post.across, end.post.along) - line.brief.post.along : 0));
+  const posts = cut.kind === 'post' ? [cut.post] : [cut.end.end, cut.start.end].map((end) => (end.kind === 'jamb' ? end.post : undefined));
+  const over = posts.map((post) => (post === undefined ? 0 : Math.max(post.across, post.along) - line.brief.post.along));
   return alongFace(line, Math.max(0, ...over) / 2);
 }
 

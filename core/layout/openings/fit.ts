@@ -52,8 +52,11 @@ function cutOf({ opening }: Spot, line: FenceLine, u: number): Cut {
     case 'pen-gate':
       return gapCut(line, u, opening.width, { at: opening.hangs, section: hingePostOf(line.brief, opening) });
     case 'backstop':
-    case 'alley-gate':
       return { kind: 'post', at: inches(u) };
+    case 'alley-gate': {
+      const post = opening.side === line.side ? hingePostOf(line.brief, opening) : line.brief.post;
+      return { kind: 'post', at: inches(u), ...(post === line.brief.post ? {} : { post }) };
+    }
   }
 }
 

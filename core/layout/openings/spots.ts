@@ -16,9 +16,9 @@ export interface Spot {
 
 type Found = { readonly spot: Spot } | { readonly fault: Fault };
 
-/** Where each opening of the brief stands; what has no fence to stand in, or lies beyond its run, is a fault. */
-export function openingSpots(brief: Brief, runs: readonly Run[], lines: readonly FenceLine[]): { readonly spots: readonly Spot[]; readonly faults: readonly Fault[] } {
-  const found = brief.openings.map((opening) => spotOf(brief, opening, runs, lines));
+/** Where each opening stands; what has no fence to stand in, or lies beyond its run, is a fault. */
+export function openingSpots(brief: Brief, openings: readonly OpeningBrief[], runs: readonly Run[], lines: readonly FenceLine[]): { readonly spots: readonly Spot[]; readonly faults: readonly Fault[] } {
+  const found = openings.map((opening) => spotOf(brief, opening, runs, lines));
   return {
     spots: found.flatMap((one) => ('spot' in one ? [one.spot] : [])),
     faults: found.flatMap((one) => ('fault' in one ? [one.fault] : [])),
@@ -44,7 +44,7 @@ function spotOf(brief: Brief, opening: OpeningBrief, runs: readonly Run[], lines
     return { fault: { path: `${opening.path}.at`, code: 'fault.opening-beyond', params: { at: print(opening.at), run: opening.run, length: print(total) } } };
   }
   const { run, along } = runAt(own, opening.at);
-  const coped = opening.kind === 'pen-gate' && opening.hingePost !== null && lineOf(run, opening.side)?.brief.construction === 'coped';
+  const coped = (opening.kind === 'pen-gate' || opening.kind === 'alley-gate') && opening.hingePost !== null && lineOf(run, opening.side)?.brief.construction === 'coped';
   if (coped) return { fault: { path: `${opening.path}.hingePost`, code: 'fault.hinge-post-coped', params: { run: run.name, side: opening.side } } };
   const places = sides.map((side) => {
     const line = lineOf(run, side)!;

@@ -71,6 +71,7 @@ function alleyGate(spot: Spot, opening: AlleyGateBrief, fences: readonly Fence[]
   const at = curvePoint(run.path, along / run.length);
   return {
     kind: 'alley-gate', run: run.name, side, path: opening.path, at: planPoint(at.x, at.y), station: stationOf(spot), width: run.width, swings, sides,
+    hingePost: hinge.spans.flatMap(({ thick = [] }) => thick).find(({ u }) => Math.abs(u - sides[side].u) < SAME_LENGTH)?.post ?? hinge.brief.post,
     swing: alleyGateSwing(hinge, sides[side].u, facePoint(across, sides[across.side].u, 0), swings),
   };
 }

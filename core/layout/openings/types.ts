@@ -61,6 +61,8 @@ export interface AlleyGate extends Stands {
   readonly kind: 'alley-gate';
   readonly side: Side;
   readonly swings: AlleyGateBrief['swings'];
+  /** At a run's end the post that stands there. */
+  readonly hingePost: Section;
   readonly sides: PostPair;
   readonly swing: Swing;
 }

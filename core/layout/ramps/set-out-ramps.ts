@@ -1,17 +1,24 @@
 import { curveBounds, joinBounds, pointBounds } from '../../base/bounds.ts';
 import { inches } from '../../base/quantity.ts';
-import { type Brief } from '../../brief/types.ts';
+import { type Brief, type Fault } from '../../brief/types.ts';
 import { fenceSection } from '../fence-section.ts';
 import { faceCurve } from '../fence-points.ts';
-import { type Fence, type Post, type Ramp } from '../types.ts';
+import { fitOpenings } from '../openings/fit.ts';
+import { type Spot } from '../openings/spots.ts';
+import { type Fence, type Foul, type Post, type Ramp } from '../types.ts';
+import { dockSpots } from './dock-spots.ts';
 import { placeRamps } from './place-ramps.ts';
-import { rampFences, rampPosts } from './ramp-fences.ts';
+import { dockEnds, rampFence, rampLines, rampPosts } from './ramp-fences.ts';
 
 /** The ramps of a brief with their fences and posts, all in walking order. */
 export interface SetOutRamps {
   readonly ramps: readonly Ramp[];
   readonly fences: readonly Fence[];
   readonly posts: readonly Post[];
+  /** Openings of their docks that stand, and those that do not. */
+  readonly spots: readonly Spot[];
+  readonly fouls: readonly Foul[];
+  readonly faults: readonly Fault[];
 }
 
 /** Sets out the ramps beside what stands already. */
@@ -27,6 +34,13 @@ export function setOutRamps(brief: Brief, fences: readonly Fence[], posts: reado
   const sections = [fenceSection(brief.fences.ramp.left), fenceSection(brief.fences.ramp.right)];
   const depth = inches(Math.max(...sections.map(({ k, D }) => k + Math.max(reach, D / 2))));
   const ramps = placeRamps(brief.ramps, { taken, hand, depth });
-  const own = ramps.flatMap((ramp) => rampFences(brief, ramp).map((fence) => ({ ramp, fence })));
-  return { ramps, fences: own.map(({ fence }) => fence), posts: own.flatMap(({ ramp, fence }) => rampPosts(brief, ramp, fence)) };
+  const lines = ramps.flatMap((ramp) => rampLines(brief, ramp).map((line) => ({ ramp, line })));
+  const { spots, faults } = dockSpots(brief, ramps, lines);
+  const rampOf = new Map(lines.map(({ ramp, line }) => [line, ramp]));
+  const fitted = fitOpenings(spots, (line) => dockEnds(rampOf.get(line)!)!);
+  const own = lines.map(({ ramp, line }) => ({ ramp, fence: rampFence(ramp, line, fitted.cuts.get(line) ?? []) }));
+  return {
+    ramps, fences: own.map(({ fence }) => fence), posts: own.flatMap(({ ramp, fence }) => rampPosts(brief, ramp, fence)),
+    spots: fitted.spots, fouls: fitted.fouls, faults,
+  };
 }

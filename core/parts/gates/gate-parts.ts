@@ -1,3 +1,4 @@
+import { RETURN_GATE } from '../../brief/holding-gate.ts';
 import { otherSide, type Brief, type Side } from '../../brief/types.ts';
 import { type CrowdGate, type Fence, type Layout, type Opening } from '../../layout/index.ts';
 import { pieceKey, type DraftPiece } from '../draft-piece.ts';
@@ -51,7 +52,9 @@ function faultPath(gate: Gate): string {
   switch (gate.kind) {
     case 'man-gate':
     case 'pen-gate':
-      return `${gate.path}.width`;
+      if (gate.path === RETURN_GATE) return 'returnAlley.width';
+      // A holding pen's width is another thing than its gate's.
+      return `${gate.path}.${gate.path.startsWith('holdingPens') ? 'gate' : 'width'}`;
     case 'backstop':
       return 'chute.width';
     case 'alley-gate':

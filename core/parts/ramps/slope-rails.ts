@@ -2,7 +2,7 @@
 import { inches, pounds, radians, type Radians } from '../../base/quantity.ts';
 import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { type Brief } from '../../brief/types.ts';
-import { type Fence, type Ramp, type Span } from '../../layout/index.ts';
+import { rampParts, type Fence, type Ramp, type Span } from '../../layout/index.ts';
 import { pieceKey, type DraftPiece } from '../draft-piece.ts';
 import { type FaultList } from '../faults.ts';
 import { jointPatterns, type Joints } from '../joint-patterns.ts';
@@ -22,10 +22,9 @@ export interface SlopedSpan {
 
 /** The spans of a ramp's fence, each with its slope. */
 export function slopedSpans(ramp: Ramp, fence: Fence): readonly SlopedSpan[] {
-  const { spans } = fence;
-  const dockFirst = ramp.brief.kind === 'unload' && spans.length > 1;
-  return spans.map((span, i) => {
-    const level = spans.length > 1 && (i === 0) === dockFirst;
+  const dock = rampParts(ramp).find(({ kind }) => kind === 'dock');
+  return fence.spans.map((span) => {
+    const level = dock !== undefined && span.posts[0]! > dock.from - SAME_LENGTH && span.posts[span.posts.length - 1]! < dock.to + SAME_LENGTH;
     const turn = (end: Span['start']): number => (end.kind === 'joint' ? ramp.figures.slope : 0);
     return { fence, span, slope: radians(level ? 0 : ramp.figures.slope), turns: [turn(span.start), turn(span.end)] };
   });

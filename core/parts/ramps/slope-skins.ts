@@ -17,15 +17,16 @@ export function slopeSkins(brief: Brief, { fence, span, slope }: SlopedSpan, fau
   if (sheet === null || solidTo <= solidFrom) return [];
   const { sheets } = brief.shop;
   const [cos, sin] = [Math.cos(slope), Math.sin(slope)];
-  const stops = span.posts;
+  const stops = span.posts.map((u, i) => (i === 0 ? span.skinFrom : i === span.posts.length - 1 ? span.skinTo : u));
   const bays = stops.length - 1;
   const level = (from: number, to: number): number => stops[to]! - stops[from]!;
   const fits = (wide: number, high: number): boolean =>
     fitsSheet(sheets, wide / cos + high * sin, high * cos) || fitsSheet(sheets, wide, high + wide * Math.tan(slope));
-  const courses = coursesThatFit((high) => fits(level(0, 1), high), solidFrom, solidTo, fence.section.rows);
+  const widest = Math.max(...Array.from({ length: bays }, (_, i) => level(i, i + 1)));
+  const courses = coursesThatFit((high) => fits(widest, high), solidFrom, solidTo, fence.section.rows);
   if (courses === null) {
     const side = Math.max(...sheets.flat());
-    const length = level(0, 1) / cos;
+    const length = widest / cos;
     if (length > side + SAME_LENGTH) faults.skinOverStock(fence, length, solidTo - solidFrom, side);
     else faults.skinTooTall(fence, solidTo - solidFrom);
     return [];

@@ -9,6 +9,8 @@ export const board = {
   'board.handle.angle': 'angle of {run}',
   'board.handle.spacing': 'post spacing, {side} fence of {run}',
   'board.handle.man-gate': 'place of the man gate on {run}',
+  'board.handle.holdingLength': 'length of the pen beside {run}',
+  'board.handle.holdingWidth': 'width of the pen beside {run}',
   'board.handle.pen-gate': 'place of the pen gate on {run}',
   'board.handle.alley-gate': 'place of the alley gate on {run}',
   'board.handle.backstop': 'place of the backstop on {run}',

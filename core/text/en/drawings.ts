@@ -157,5 +157,4 @@ export const drawings = {
   'drawings.caution.lifting': 'Brace panels until the concrete has set. Lift long rails with two people or a hoist.',
   'drawings.later.openings': 'Openings on ramps',
   'drawings.later.catwalks': 'Catwalks',
-  'drawings.later.holdingPens': 'Holding pens',
 } as const;

@@ -16,6 +16,8 @@ export const layoutFaults = {
   'fault.skin-too-tall': 'the {side} fence of {run} is solid for {height}, no stock sheet holds it in courses that part on its rails: a taller stock sheet or closer rails are allowed',
   'fault.gate-skin': 'no stock sheet holds the skin of the gate in panels that part on its bars: a larger stock sheet or a smaller gate is allowed',
   'fault.hinge-post-coped': 'the {side} fence of {run} is coped, and its panels end on posts all alike; allowed is no hinge post of its own there, or a lapped fence',
+  'fault.opening-slope': '{at} lies on the slope of {run}, and a gate hangs only beside its level dock; allowed is {from} to {to}',
+  'fault.opening-no-dock': '{run} has no level dock for a gate to hang beside; allowed is a {field} over 0',
   'fault.opening-fence': 'there is no fence on the {side} side of {run}; allowed is {allowed}',
   'fault.opening-beyond': '{at} lies beyond the end of {run}; allowed is 0 to {length}',
 } as const;

@@ -13,6 +13,7 @@ export const terms = {
   'term.stock-each': '{length}, each section that is not in the list',
   'term.height-and-depth': 'fence height and footing depth',
   'term.under-the-fence': '{below} below the fence\'s top',
+  'term.by-head': 'by its head, at the area that each needs',
   'term.by-gate-width': 'by the gate\'s width, or the fence\'s own where that is thicker',
   'term.clear-of-all': 'clear of everything else',
 } as const;

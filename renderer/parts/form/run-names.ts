@@ -7,7 +7,7 @@ const entries = (project: JsonObject, path: string): readonly Json[] => {
   return Array.isArray(value) ? (value as readonly Json[]) : [];
 };
 
-const RUN_LISTS: Readonly<Record<string, string>> = { 'alley.runs': 'alley', 'chute.runs': 'chute', sortPens: 'sort' };
+const RUN_LISTS: Readonly<Record<string, string>> = { 'alley.runs': 'alley', 'chute.runs': 'chute', sortPens: 'sort', holdingPens: 'hold', 'returnAlley.runs': 'return' };
 
 /** The name of the run that an entry of a list makes, or null: `chute-2` for the second of `chute.runs`, `load-1` for the first loading ramp. */
 export function runOfEntry(project: JsonObject, list: string, index: number): string | null {
@@ -21,7 +21,8 @@ export function runOfEntry(project: JsonObject, list: string, index: number): st
 }
 
 /** Where the file says a run: `chute-2` is `chute.runs[1]`. Null for a name that is no run's. */
-export function fieldOfRun(project: JsonObject, run: string): string | null {
+export function fieldOfRun(project: JsonObject, name: string): string | null {
+  const run = name.replace(/-(start|back|end)$/, '');
   const whole: Readonly<Record<string, string>> = { 'crowd-pen': 'crowdPen', junction: 'fences.junction', chute: 'chute.runs', 'squeeze-pad': 'squeezePad' };
   if (whole[run] !== undefined) return whole[run];
   for (const list of [...Object.keys(RUN_LISTS), 'ramps']) {
@@ -37,7 +38,7 @@ export function runNamesOf(project: JsonObject): readonly string[] {
   const of = (list: string, least: number): readonly string[] =>
     Array.from({ length: Math.max(entries(project, list).length, least) }, (_, index) => runOfEntry(project, list, index)).filter((name) => name !== null);
   return [
-    ...of('alley.runs', 1), 'crowd-pen', 'junction', 'chute', ...of('chute.runs', 0),
-    ...(valueAt(project, 'squeezePad') === undefined ? [] : ['squeeze-pad']), ...of('sortPens', 0), ...of('ramps', 0),
+    ...of('holdingPens', 0).flatMap((name, index) => [name, ...(index === 0 ? [`${name}-start`] : []), `${name}-back`, `${name}-end`]), ...of('alley.runs', 1), 'crowd-pen', 'junction', 'chute', ...of('chute.runs', 0),
+    ...(valueAt(project, 'squeezePad') === undefined ? [] : ['squeeze-pad']), ...of('sortPens', 0), ...of('returnAlley.runs', 0), ...of('ramps', 0),
   ];
 }

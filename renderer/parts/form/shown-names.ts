@@ -4,7 +4,7 @@ import { type Json } from '../../../core/brief/json/types.ts';
 const IDLE: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   openings: {
     'man-gate': ['held', 'swings', 'hangs', 'hingePost'], backstop: ['side', 'width', 'swings', 'hangs', 'hingePost'], 'pen-gate': ['held'],
-    'alley-gate': ['held', 'width', 'hangs', 'hingePost'],
+    'alley-gate': ['held', 'width', 'hangs'],
   },
 };
 

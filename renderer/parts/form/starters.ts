@@ -18,6 +18,7 @@ const arc: Starter = { kind: 'arc', entry: (project) => ({ kind: 'arc', insideRa
 const STARTERS: Readonly<Record<string, readonly Starter[]>> = {
   'alley.runs': [straight, arc],
   'chute.runs': [straight, arc],
+  'returnAlley.runs': [straight, arc],
   openings: [
     { kind: 'man-gate', entry: (project) => ({ kind: 'man-gate', run: 'crowd-pen', side: outerSide(project), at: '5 ft' }) },
     { kind: 'pen-gate', entry: (project) => ({ kind: 'pen-gate', run: 'alley-1', side: outerSide(project), at: '10 ft', width: '4 ft', swings: 'out' }) },

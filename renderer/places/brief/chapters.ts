@@ -19,7 +19,7 @@ const NAMED: readonly Chapter[] = [
   { id: 'openings', title: 'place-brief.chapter.openings', paths: ['openings'] },
   { id: 'catwalks', title: 'place-brief.chapter.catwalks', paths: ['catwalks'] },
   { id: 'ramps', title: 'place-brief.chapter.ramps', paths: ['ramps'] },
-  { id: 'yard', title: 'place-brief.chapter.yard', paths: ['squeezePad', 'sortPens', 'holdingPens', 'floors'] },
+  { id: 'yard', title: 'place-brief.chapter.yard', paths: ['squeezePad', 'sortPens', 'holdingPens', 'returnAlley', 'floors'] },
   { id: 'footings', title: 'place-brief.chapter.footings', paths: ['footings'] },
   { id: 'shop', title: 'place-brief.chapter.shop', paths: ['shop'] },
   { id: 'control', title: 'place-brief.chapter.control', paths: ['control'] },

@@ -85,6 +85,10 @@ function fullProject(): Record<string, unknown> {
     shop: { ...sample['shop'], roll: { 'pipe 2 sch 40': { radius: 60, length: 40 } }, rack: { 'pipe 2 sch 40': [{ length: 120, count: 3, price: 9 }] }, prices: { a: 1 }, sections: { used: '2.36 x 0.17' } },
     control: { b: [240, 0], c: [0, 300] },
     ramps: [{ kind: 'load', at: [900, 900], heading: 0 }],
+    returnAlley: {
+      from: { run: 'chute', side: 'left', at: 60 }, width: 36,
+      runs: [{ kind: 'straight', length: 240 }, { kind: 'arc', insideRadius: 100, angle: 90, hand: 'left' }],
+    },
     revisions: [{ letter: 'A', date: '2026-01-05', note: '' }],
     marks: { signature: 'R1' },
   };
@@ -130,7 +134,7 @@ describe('each range is the table\'s and the door\'s', () => {
     expect(withRange.length).toBeGreaterThan(100);
     const table: readonly unknown[] = Object.values(RANGES);
     const stray = withRange.filter(({ what }) => 'range' in what && !table.includes(what.range));
-    expect(stray.map(({ pattern }) => pattern).toSorted()).toEqual(['catwalks[].run', 'openings[].run']);
+    expect(stray.map(({ pattern }) => pattern).toSorted()).toEqual(['catwalks[].run', 'openings[].run', 'returnAlley.from.run']);
   });
 
   test.each(withRange.map((field) => [field.pattern, field] as const))('%s: both ends are taken, just outside is refused at its path', (pattern, { what }: Field) => {

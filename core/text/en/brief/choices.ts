@@ -29,6 +29,8 @@ export const choiceWords = {
   'choice.alley-gate': 'alley gate: across a run',
   'choice.openings[].swings.in': 'in, to the cattle',
   'choice.openings[].swings.out': 'out, away from the cattle',
+  'choice.holdingPens[].swings.in': 'in to the drive alley',
+  'choice.holdingPens[].swings.out': 'out into the pen',
   'choice.forward': 'forward, with the walk',
   'choice.back': 'back, against the walk',
   'choice.first': 'first',

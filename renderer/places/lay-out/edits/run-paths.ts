@@ -20,13 +20,19 @@ function ownPaths(project: JsonObject, run: string): readonly string[] {
     const own = arc ? [`${path}.insideRadius`, `${path}.angle`, `${path}.hand`] : [`${path}.length`];
     return place.part === 'chute' ? [...own, 'chute.width'] : own;
   }
-  const numbered = /^(sort|load|unload)-(\d+)$/.exec(run);
+  const numbered = /^(hold|return|sort|load|unload)-(\d+)$/.exec(run);
   if (run === 'crowd-pen') return ['crowdPen.radius', 'crowdPen.sweep', 'crowdPen.hand', 'crowdPen.gateClearance', 'crowdPen.pivotPost'];
   if (run === 'junction') return ['crowdPen.funnelAngle', 'chute.width'];
   if (run === 'squeeze-pad') return ['squeezePad.length', 'squeezePad.width'];
   if (numbered === null) return [];
   const index = Number(numbered[2]) - 1;
   if (numbered[1] === 'sort') return [`sortPens[${String(index)}].side`, `sortPens[${String(index)}].gate`];
+  if (numbered[1] === 'return') {
+    const path = `returnAlley.runs[${String(index)}]`;
+    const arc = valueAt(project, `${path}.kind`) === 'arc';
+    return [...(arc ? ['insideRadius', 'angle', 'hand'] : ['length']).map((field) => `${path}.${field}`), 'returnAlley.width'];
+  }
+  if (numbered[1] === 'hold') return ['head', 'length', 'width', 'gate', 'swings', 'hangs', 'hingePost'].map((field) => `holdingPens[${String(index)}].${field}`);
   const ramp = rampIndex(project, numbered[1] ?? '', index);
   return ramp === null ? [] : rampPaths(project, ramp);
 }

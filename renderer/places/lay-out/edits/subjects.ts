@@ -10,7 +10,8 @@ export type Subject = 'man-gate' | 'pen-gate' | 'alley-gate' | 'backstop' | 'cat
 /** What may be added to a run: gates in a fence to any with one, gates across it where it has two, a backstop over the chute. */
 export function subjectsFor(run: StationRun): readonly Subject[] {
   if (/^chute-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'backstop', 'catwalk'];
-  if (/^alley-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'catwalk'];
+  if (/^(alley|hold|return)-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'catwalk'];
+  if (/^(load|unload)-\d+$/.test(run.run)) return ['man-gate', 'pen-gate'];
   return /^(crowd-pen|junction)$/.test(run.run) ? ['man-gate', 'pen-gate', 'catwalk'] : [];
 }
 
@@ -25,11 +26,13 @@ export function addSubject(project: JsonObject, subject: Subject, run: StationRu
   const side = hand === 'left' ? 'right' : 'left';
   const along = (share: number): number | string => writtenLength((run.from ?? 0) + run.length * share, units);
   const name = run.from === null ? run.run : 'chute';
+  // A ramp takes a gate beside its level dock, at the top.
+  const middle = run.run.startsWith('load-') ? 0.9 : run.run.startsWith('unload-') ? 0.1 : 0.5;
   switch (subject) {
     case 'man-gate':
-      return added(project, 'openings', { kind: 'man-gate', run: name, side, at: along(0.5), width: writtenLength(GATE[units], units) });
+      return added(project, 'openings', { kind: 'man-gate', run: name, side, at: along(middle), width: writtenLength(GATE[units], units) });
     case 'pen-gate':
-      return added(project, 'openings', { kind: 'pen-gate', run: name, side, at: along(0.5), width: writtenLength(PEN_GATE[units], units), swings: 'out' });
+      return added(project, 'openings', { kind: 'pen-gate', run: name, side, at: along(middle), width: writtenLength(PEN_GATE[units], units), swings: 'out' });
     case 'alley-gate':
       return added(project, 'openings', { kind: 'alley-gate', run: name, side, at: along(0.5) });
     case 'backstop':

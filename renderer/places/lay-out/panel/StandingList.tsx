@@ -12,7 +12,7 @@ import { FieldList } from './FieldList.tsx';
 const FIELDS: Readonly<Record<Subject, readonly string[]>> = {
   'man-gate': ['at', 'width', 'side'],
   'pen-gate': ['at', 'width', 'side', 'swings', 'hangs', 'hingePost'],
-  'alley-gate': ['at', 'side', 'swings'],
+  'alley-gate': ['at', 'side', 'swings', 'hingePost'],
   backstop: ['at', 'held'],
   catwalk: ['from', 'to', 'width', 'deckHeight', 'side'],
 };
