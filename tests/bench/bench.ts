@@ -8,6 +8,7 @@ import { dragRows } from './drag-in-browser.ts';
 import { dxfRows } from './dxf-writers.ts';
 import { growthRows } from './growth.ts';
 import { designOf, grownProject } from './grown-project.ts';
+import { nestingLines } from './nesting.ts';
 import { table } from './timing.ts';
 
 const { font } = packageTools();
@@ -15,6 +16,8 @@ console.log(table(growthRows(font)));
 console.log('');
 const pipeline = createPipeline(font);
 console.log(table(dxfRows(pipeline.drawings(designOf(font, grownProject(font, 4).text)), font)));
+console.log('');
+console.log(nestingLines());
 if (outside('chromium')) {
   console.log('');
   await buildPage(HOME);
