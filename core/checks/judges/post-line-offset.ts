@@ -9,7 +9,10 @@ import { printedSmall } from '../words/print.ts';
 export const postLineOffset: Judge = ({ brief, layout }) => {
   const last: Partial<Record<Fence['side'], Fence>> = {};
   const joins: Outcome[] = [];
+  // A fence beside the walk joins none in line.
+  const asides = new Set(layout.runs.filter(({ aside }) => aside).map(({ name }) => name));
   for (const fence of layout.fences) {
+    if (asides.has(fence.run)) continue;
     const before = last[fence.side];
     last[fence.side] = fence;
     if (before === undefined || fence.spans[0]?.start.kind !== 'joint' || !differ(before, fence)) continue;
