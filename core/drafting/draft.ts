@@ -4,6 +4,7 @@
  */
 import { type Dimension, type Sheet, type Stroke } from './primitives.ts';
 import { type Rect } from './boxes.ts';
+import { barChartStrokes } from './bars.ts';
 import { bandCallouts } from './band.ts';
 import { fitCloud, trianglePlaces } from './cloud.ts';
 import { bubblePlaces } from './callout.ts';
@@ -108,6 +109,7 @@ function begin(font: Font, block: TitleBlock, drawing: Drawing): { readonly kit:
   const stand = makeStand(kit);
   stand.strokes(frameStrokes(kit, drawing.paper, block, { number: drawing.number, title: drawing.title, scaleText: drawing.scaleText }));
   for (const table of drawing.tables) stand.strokes(tableStrokes(kit, table));
+  for (const chart of drawing.bars ?? []) stand.strokes(barChartStrokes(kit, chart));
   for (const note of drawing.notes) stand.strokes(noteStrokes(kit, note.title, note.lines, note.at, note.width));
   for (const view of drawing.views) stand.strokes(viewFoot(kit, view, block));
   for (const view of drawing.views) stand.steel(view, view.shapes);

@@ -127,6 +127,38 @@ export interface Note {
   readonly width: number;
 }
 
+/** A length of a bar. */
+export type BarPart =
+  /** `words`: the first of them that has room stands in it. */
+  | { readonly kind: 'piece'; readonly length: Inches; readonly words: readonly string[] }
+  /** `kept` goes back on the rack, `scrap` does not, `trim` is cut off first. */
+  | { readonly kind: 'trim' | 'kerf' | 'kept' | 'scrap'; readonly length: Inches };
+
+export interface BarHeading {
+  readonly kind: 'heading';
+  readonly title: string;
+  readonly words: string;
+}
+/** Bars that are cut alike. */
+export interface BarRow {
+  readonly kind: 'row';
+  readonly count: number;
+  /** Beside the bar, over a box to tick for each. */
+  readonly lines: readonly string[];
+  readonly parts: readonly BarPart[];
+  /** Its cuts in words, under the bar. */
+  readonly words: string;
+}
+/** Bars and how they are cut; its entries fit the page. `at` is the upper left corner, `left` the paper beside the bars. */
+export interface BarChart {
+  readonly at: SheetPoint;
+  readonly width: number;
+  readonly left: number;
+  /** Paper inches an inch of bar. */
+  readonly scale: number;
+  readonly entries: readonly (BarHeading | BarRow)[];
+}
+
 export interface Drawing {
   readonly number: string;
   readonly title: string;
@@ -137,6 +169,7 @@ export interface Drawing {
   readonly views: readonly View[];
   readonly tables: readonly Table[];
   readonly notes: readonly Note[];
+  readonly bars?: readonly BarChart[];
   /** Room kept for the words of numbered bubbles. */
   readonly overflow?: Rect;
   /** Those of its tables that a revision changed. */

@@ -2,9 +2,11 @@ import { draft } from '../drafting/draft.ts';
 import { type Drawing } from '../drafting/model.ts';
 import { type Sheet } from '../drafting/primitives.ts';
 import { bendDrawings } from './bends/index.ts';
+import { billDrawings } from './bill.ts';
 import { compareDrawings } from './changes/compare.ts';
 import { checklistDrawings } from './checklist/checklist.ts';
 import { coverDrawings } from './cover.ts';
+import { cutListDrawings } from './cut-list.ts';
 import { gateDrawings } from './gates.ts';
 import { detailDrawings } from './details/index.ts';
 import { type DrawInput, titleBlockOf } from './input.ts';
@@ -17,6 +19,12 @@ import { rampDrawings } from './ramps/index.ts';
 import { sectionDrawings } from './sections.ts';
 import { setUpDrawings } from './set-up/index.ts';
 import { stakeoutDrawings } from './stakeout.ts';
+
+/** The cut list, and the bill that follows from it. */
+function cutDrawings(input: DrawInput): Drawing[] {
+  const cuts = cutListDrawings(input);
+  return [...cuts, ...billDrawings(input, cuts.length)];
+}
 
 /** Every drawing of a design as plain data, in the order of the set; where an earlier issue is given, what changed since in clouds. */
 export function drawings(input: DrawInput): Drawing[] {
@@ -46,6 +54,7 @@ function inOrder(input: DrawInput): Drawing[] {
     ...rampDrawings(input),
     ...detailDrawings(input),
     ...setUpDrawings(input),
+    ...cutDrawings(input),
     ...nestDrawings(input),
     ...checklistDrawings(input),
   ];

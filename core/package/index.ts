@@ -7,4 +7,5 @@ export { MANIFEST_PATH, readManifest, type Manifest } from './manifest.ts';
 export { type PackageTools } from './tools.ts';
 export { type FileKind, type PackageFile } from './types.ts';
 export { reuse } from './reuse.ts';
+export { type Schedules } from './schedule-rows.ts';
 export { type ScheduleTable, scheduleTables } from './schedule-tables.ts';

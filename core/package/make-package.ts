@@ -84,7 +84,7 @@ function packageJobs(pipeline: Pipeline, input: PackageInput, kinds: readonly Pa
   if (has('plates')) jobs.push(...plateJobs(pipeline.plates(design), brief.units));
   if (has('nests')) jobs.push(...nestJobs(pipeline.plates(design), brief.units));
   if (has('templates')) jobs.push(...templateJobs(design, tools));
-  if (has('schedules')) jobs.push(...scheduleJobs(schedules, cuts, brief.units));
+  if (has('schedules')) jobs.push(...scheduleJobs(design, schedules, cuts));
   if (has('report')) jobs.push(...reportJobs({ brief, layout: design.layout, findings: pipeline.findings(design), defaults }, tools));
   const paths = new Set(jobs.map((job) => job.path));
   if (paths.size !== jobs.length) throw new Error(`two files in one place: ${jobs.map((job) => job.path).join(', ')}`);

@@ -2,7 +2,7 @@ import { type Brief } from '../brief/index.ts';
 import { type Layout } from '../layout/index.ts';
 import { type Parts } from '../parts/index.ts';
 import {
-  bendRows, type BendRow, concreteRows, hardwareRows, type MaterialLine, materialRows, type OpeningRow, openingRows, pieceRows, type PieceRow, postHoleRows, stakeoutRows, type StakeRow, stations, type Stations, weldMaterialRows, type WeldRow, weldRows,
+  bendRows, type BendRow, type MaterialLine, materialLines, type OpeningRow, openingRows, pieceRows, type PieceRow, stakeoutRows, type StakeRow, stations, type Stations, type WeldRow, weldRows,
 } from '../schedules/index.ts';
 import { plateRows, type PlateRow } from '../shop/plates/index.ts';
 import { sheetsOf, type ShopPlates } from '../shop/nesting/index.ts';
@@ -24,9 +24,7 @@ export function scheduleRows(brief: Brief, layout: Layout, parts: Parts, cut: Sh
   return {
     pieces: pieceRows(parts),
     bends: bendRows(brief, parts),
-    materials: [
-      ...materialRows(brief, parts), ...hardwareRows(brief, parts), ...concreteRows(brief, layout), ...postHoleRows(brief, layout), ...weldMaterialRows(brief, welds),
-    ],
+    materials: materialLines(brief, layout, parts, welds),
     openings: openingRows(brief, layout),
     plates: plateRows(cut.plates, (mark) => sheetsOf(cut, mark)),
     stakeout: stakeoutRows(brief, layout),

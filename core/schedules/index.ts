@@ -4,6 +4,7 @@ export { bendColumns, bendRows, type BendRow } from './bends.ts';
 export { concreteRows } from './concrete.ts';
 export { holeConcrete, postHoleRows } from './post-hole-concrete.ts';
 export { hardwareRows, hardwareSize, type HardwareRow } from './hardware.ts';
+export { materialLines } from './material-lines.ts';
 export { materialColumns, materialRows, type MaterialLine, type MaterialRow } from './materials.ts';
 export { openingColumns, openingRows, type OpeningRow } from './openings.ts';
 export { stakeoutColumns, stakeoutRows, type StakeKind, type StakeRow } from './stakeout.ts';

@@ -1,5 +1,6 @@
 /** The one table of words. A second language is a second set of these files. */
 import { bends } from './en/bends.ts';
+import { bill } from './en/bill.ts';
 import { board } from './en/board.ts';
 import { choiceWords } from './en/brief/choices.ts';
 import { helpFences } from './en/brief/help-fences.ts';
@@ -12,6 +13,7 @@ import { capacityWords } from './en/capacity.ts';
 import { checklistWords } from './en/checklist.ts';
 import { command } from './en/command.ts';
 import { details } from './en/details.ts';
+import { cutList } from './en/cut-list.ts';
 import { drawings } from './en/drawings.ts';
 import { faults } from './en/faults.ts';
 import { findings } from './en/findings.ts';
@@ -41,6 +43,7 @@ import { windowWords } from './en/window.ts';
 import { yard } from './en/yard.ts';
 
 const table = {
+  ...bill,
   ...bends,
   ...board,
   ...browserDesk,
@@ -49,6 +52,7 @@ const table = {
   ...choiceWords,
   ...command,
   ...details,
+  ...cutList,
   ...drawings,
   ...faults,
   ...fieldLabels,

@@ -10,6 +10,8 @@ import { createProjects, type Projects } from '../project/projects.ts';
 import { createSession, projectText, type SessionStore } from '../project/session.ts';
 import { createStore, type Store } from '../project/store.ts';
 import { type WorkClient } from '../worker/client.ts';
+import { type CutPlanner, cutPlanner } from '../worker/cut-planner.ts';
+import { createCuts, type Cuts } from '../worker/cuts.ts';
 import { latest } from '../worker/latest.ts';
 import { packageMaker } from '../worker/package-maker.ts';
 import { type Laid, type LaidAnswer } from '../worker/protocol.ts';
@@ -47,6 +49,7 @@ export interface DeskWindow {
   readonly packages: Packages;
   readonly light: Store<Light>;
   readonly work: WorkClient;
+  readonly cuts: Cuts;
   readonly worked: Store<Worked>;
   readonly place: Store<Place>;
   readonly selection: Store<Selection>;
@@ -59,7 +62,7 @@ export interface DeskWindow {
   go(place: Place, part?: Partial<Selection>): void;
 }
 
-export function createDeskWindow(desk: Desk, work: WorkClient): DeskWindow {
+export function createDeskWindow(desk: Desk, work: WorkClient, newPlanner: () => CutPlanner = cutPlanner): DeskWindow {
   const session = createSession();
   const worked = createStore<Worked>({ laid: null, answer: null, project: null, laidProject: null });
   const place = createStore<Place>('brief');
@@ -92,10 +95,11 @@ export function createDeskWindow(desk: Desk, work: WorkClient): DeskWindow {
     opened: () => { place.set('brief'); },
   });
   const packages = createPackages(desk, session, packageMaker);
+  const cuts = createCuts(work, newPlanner);
   const light = createLight();
   const select = (part: Partial<Selection>): void => { selection.set({ ...selection.get(), ...part }); };
   return {
-    desk, session, projects, packages, light, work, worked, place, selection, board, notice, select,
+    desk, session, projects, packages, light, work, cuts, worked, place, selection, board, notice, select,
     go: (where, part) => {
       if (part !== undefined) select(part);
       place.set(where);

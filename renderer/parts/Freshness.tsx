@@ -9,7 +9,7 @@ export function Freshness({ asked }: { readonly asked: Asked<unknown> }): ReactE
   const { worked, go } = useDeskWindow();
   const { answer, laidProject } = useStore(worked);
   const fault = answer?.faults[0];
-  const behind = asked.waiting || asked.of !== laidProject;
+  const behind = asked.of !== laidProject;
   return (
     <div className="freshness" role="status">
       {fault === undefined ? null : (

@@ -1,8 +1,8 @@
 /** The core as a worker asks it: one pipeline, one project at a time. */
 import { handles } from '../../core/board/index.ts';
-import { type Brief, printFault } from '../../core/brief/index.ts';
+import { printFault } from '../../core/brief/index.ts';
 import { capacityLines, capacityOf } from '../../core/checks/index.ts';
-import { createPipeline, type Design, type PackageTools, reuse, scheduleTables } from '../../core/package/index.ts';
+import { createPipeline, type Design, type PackageTools, reuse, type Schedules, scheduleTables } from '../../core/package/index.ts';
 import { type Piece } from '../../core/parts/index.ts';
 import { type CutList, type SectionJob } from '../../core/shop/cut-list/index.ts';
 import { type PieceTitle, type Question, type Questions, type ShownFault, type Table } from './protocol.ts';
@@ -55,7 +55,7 @@ export function createAnswers(tools: PackageTools): Answers {
       const worked = read.ok ? pipeline.design(read.brief) : null;
       return { marks: worked?.ok === true ? worked.design.parts.marks : null };
     },
-    tables: () => tablesOf(pipeline.schedules(laidOut()), cutList(), laidOut().brief),
+    tables: () => tablesOf(laidOut(), pipeline.schedules(laidOut()), cutList()),
     stakes: () => stakesOf(laidOut().brief, pipeline.schedules(laidOut()).stakeout, pipeline.drawings(laidOut(), cutList())),
     cutJobs: () => pipeline.cutJobs(laidOut()),
     cuts: ({ jobs, list }) => {
@@ -79,13 +79,13 @@ function marksOn(design: Design, sheet: { readonly primitives: Questions['sheet'
   return [...new Set(design.parts.pieces.filter((piece) => shown.has(piece.key)).map((piece) => piece.mark))];
 }
 
-const tablesOf = (schedules: Parameters<typeof scheduleTables>[0], cuts: CutList | null, brief: Brief): readonly Table[] =>
-  scheduleTables(schedules, cuts, brief.units).map((table) => {
+const tablesOf = (design: Design, schedules: Schedules, cuts: CutList | null): readonly Table[] =>
+  scheduleTables(design, schedules, cuts).map((table) => {
     const mark = table.columns.findIndex((column) => column.name === 'mark');
     return {
       id: table.id,
       title: table.title,
-      columns: table.columns.map(({ name, kind }) => ({ name, figure: kind !== 'text' && kind !== 'user-text', unit: kind === 'length' ? brief.units : null })),
+      columns: table.columns.map(({ name, kind }) => ({ name, figure: kind !== 'text' && kind !== 'user-text', unit: kind === 'length' ? design.brief.units : null })),
       rows: table.cells(),
       markColumn: mark < 0 ? null : mark,
     };

@@ -1,6 +1,7 @@
 /** What a place asks of the worker: only while somebody looks at it, and again only after the design has changed. */
 import { useEffect } from 'react';
 import { type JsonObject } from '../../core/brief/json/types.ts';
+import { type CutList } from '../../core/shop/cut-list/index.ts';
 import { useDeskWindow } from '../app/desk-window.ts';
 import { useStore } from '../project/store.ts';
 import { keptStore } from './kept.ts';
@@ -11,12 +12,17 @@ export interface Asked<Answer> {
   readonly answer: Answer | null;
   /** The state of the project that `answer` is about. */
   readonly of: JsonObject | null;
+  /** The cut list that it was given with, where it shows one. */
+  readonly cuts: CutList | null;
   readonly waiting: boolean;
   /** A mistake in the program that kept the answer away, in its own words. */
   readonly broken: string | null;
 }
 
-const NOT_YET: Asked<never> = { answer: null, of: null, waiting: false, broken: null };
+const NOT_YET: Asked<never> = { answer: null, of: null, cuts: null, waiting: false, broken: null };
+
+/** What shows the cut list, or follows it in the set. */
+const WITH_CUTS: readonly Question[] = ['sheets', 'sheet', 'tables', 'stakes'];
 
 /** The answer to a question about the design; not asked while it is not `wanted`. */
 export function useAsked<Q extends Question>(kind: Q, ask: Questions[Q]['ask'], wanted = true): Asked<Questions[Q]['answer']> {
@@ -25,14 +31,16 @@ export function useAsked<Q extends Question>(kind: Q, ask: Questions[Q]['ask'], 
   const { laidProject } = useStore(deskWindow.worked);
   const store = keptStore<Asked<Questions[Q]['answer']>>(deskWindow, `asked ${kind} ${JSON.stringify(ask)}`, NOT_YET);
   const asked = useStore(store);
-  const stale = wanted && laidProject !== null && asked.of !== laidProject && !asked.waiting;
+  const handed = useStore(deskWindow.cuts.handed);
+  const cuts = WITH_CUTS.includes(kind) ? handed : null;
+  const stale = wanted && laidProject !== null && (asked.of !== laidProject || asked.cuts !== cuts) && !asked.waiting;
   useEffect(() => {
     if (!stale || store.get().waiting) return;
     store.set({ ...store.get(), waiting: true });
     work.ask(kind, ask).then(
-      (answer) => { store.set({ answer, of: laidProject, waiting: false, broken: null }); },
-      (error: unknown) => { store.set({ ...store.get(), of: laidProject, waiting: false, broken: error instanceof Error ? error.message : String(error) }); },
+      (answer) => { store.set({ answer, of: laidProject, cuts, waiting: false, broken: null }); },
+      (error: unknown) => { store.set({ ...store.get(), of: laidProject, cuts, waiting: false, broken: error instanceof Error ? error.message : String(error) }); },
     );
-  }, [stale, store, work, kind, ask, laidProject]);
+  }, [stale, store, work, kind, ask, laidProject, cuts]);
   return asked;
 }

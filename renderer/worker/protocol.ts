@@ -6,7 +6,7 @@ import { type FontSize } from '../../core/drafting/font.ts';
 import { type Sheet } from '../../core/drafting/primitives.ts';
 import { type PackageKind } from '../../core/package/index.ts';
 import { type PieceKind } from '../../core/parts/index.ts';
-import { type CutList, type SectionJob } from '../../core/shop/cut-list/index.ts';
+import { type CutList, type CutListProgress, type SectionJob } from '../../core/shop/cut-list/index.ts';
 import { type StakeRow, type Stations } from '../../core/schedules/index.ts';
 
 export type Units = 'in' | 'mm';
@@ -119,6 +119,17 @@ export type AnswerMessage =
   | { readonly turn: number; readonly ok: true; readonly answer: Questions[Question]['answer'] }
   /** A mistake in the program. */
   | { readonly turn: number; readonly ok: false; readonly message: string };
+
+/** What a worker that plans a cut list is told, and what it tells. */
+export interface CutAsk {
+  readonly kind: 'cuts';
+  readonly jobs: readonly SectionJob[];
+}
+
+export type CutTold =
+  | { readonly kind: 'progress'; readonly progress: CutListProgress }
+  | { readonly kind: 'ended'; readonly list: CutList }
+  | { readonly kind: 'broken'; readonly message: string };
 
 /** What a worker that makes a package is told, and what it tells. */
 export interface PackageAsk {

@@ -103,7 +103,7 @@ describe('a package', () => {
   it('ends when nobody asks for more', async () => {
     let count = 0;
     const pipeline = createPipeline(tools.font);
-    const tables = scheduleTables(pipeline.schedules(design(pipeline)), null, 'in').length;
+    const tables = scheduleTables(design(pipeline), pipeline.schedules(design(pipeline)), null).length;
     for await (const made of makePackage(pipeline, { text: TEXT, design: design(pipeline), defaults: [], only: ['schedules'] }, tools)) {
       count += 1;
       expect(made.done).toBe(count);

@@ -9,6 +9,8 @@ import { titleBlockOf } from '../../core/drawings/index.ts';
 import { drawings } from '../../core/drawings/set.ts';
 import { layOut, type Layout } from '../../core/layout/index.ts';
 import { makeParts, type Parts } from '../../core/parts/index.ts';
+import { type CutList, sectionJobs, tapeCutList } from '../../core/shop/cut-list/index.ts';
+import { cutBreaches } from './cut-breaches.ts';
 import { setBreaches } from './set-breaches.ts';
 import { sheetBreaches } from './sheet-breaches.ts';
 
@@ -18,6 +20,8 @@ export interface DrawnSet {
   readonly brief: Brief;
   readonly layout: Layout;
   readonly parts: Parts;
+  /** As a tape would cut it: no solver is asked. */
+  readonly cuts: CutList;
   readonly drafted: readonly Drafted[];
   readonly sheets: readonly Sheet[];
 }
@@ -34,10 +38,11 @@ export function drawProject(text: string): Outcome {
   if (!laid.ok) return { drawn: false, faults: laid.faults.map(printFault) };
   const made = makeParts(brief, laid.layout);
   if (!made.ok) return { drawn: false, faults: made.faults.map(printFault) };
-  const input = { brief, layout: laid.layout, parts: made.parts, font: drawingFont };
+  const cuts = tapeCutList(sectionJobs(brief, made.parts));
+  const input = { brief, layout: laid.layout, parts: made.parts, font: drawingFont, cuts };
   const block = titleBlockOf(brief);
   const drafted = drawings(input).map((drawing) => draft(drawingFont, block, drawing));
-  return { drawn: true, set: { brief, layout: laid.layout, parts: made.parts, drafted, sheets: drafted.map((one) => one.sheet) } };
+  return { drawn: true, set: { brief, layout: laid.layout, parts: made.parts, cuts, drafted, sheets: drafted.map((one) => one.sheet) } };
 }
 
 /** The set of a project that has no fault. Throws with the faults where it has. */
@@ -67,6 +72,7 @@ export function drawnBreaches(set: DrawnSet): string[] {
     ...set.sheets.filter((sheet) => sheet.primitives.length === 0).map((sheet) => `${sheet.number}: nothing on it`),
     ...(set.sheets.length === 0 ? ['a set of no drawings'] : []),
     ...set.sheets.flatMap((sheet) => sheetBreaches(sheet, drawingFont)),
+    ...cutBreaches(set.brief, set.parts, set.cuts),
     ...setBreaches(set.sheets, set.parts, drawingFont).filter((breach) => !isPersons(breach, set.brief)),
   ];
 }

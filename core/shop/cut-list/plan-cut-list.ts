@@ -43,7 +43,7 @@ export const tapeCutList = (jobs: readonly SectionJob[]): CutList =>
   });
 
 function sectionCuts(job: SectionJob, plan: CutPlan): SectionCuts {
-  return { section: job.section, bars: plan.bars.map((bar) => barPlan(job, bar)), atLeast: plan.atLeast, cost: plan.cost };
+  return { section: job.section, keepDrop: job.keepDrop, bars: plan.bars.map((bar) => barPlan(job, bar)), atLeast: plan.atLeast, cost: plan.cost };
 }
 
 function barPlan({ bars, trim, keepDrop }: SectionJob, bar: CutBar): BarPlan {

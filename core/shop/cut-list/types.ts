@@ -43,6 +43,8 @@ export interface BarPlan {
 export interface SectionCuts {
   readonly section: string;
   readonly bars: readonly BarPlan[];
+  /** A drop is kept from this length on. */
+  readonly keepDrop: Inches;
   /** No plan can use fewer bars. */
   readonly atLeast: number;
   /** Of all bars, and what no plan can be under; null where some bar has no price. */

@@ -18,6 +18,9 @@ const SURE = 1e-6;
 /** Patterns that one program is given, and branches of its search. */
 const PATTERNS = 40_000;
 const NODES = 4000;
+/** The same where the bars are as few as can be and only their cost or length could be less. */
+const FINE_PATTERNS = 4000;
+const FINE_NODES = 200;
 
 /**
  * Fewest bars, or least cost where every stock length has a price: a linear program over patterns gives the bound, a search for whole
@@ -47,13 +50,15 @@ export function* planCuts(job: CuttingJob, solve: LinearSolver, left: TimeLeft =
     best = found;
     return true;
   };
-  const proven = (): boolean => (priced ? costOf(best) <= costAtLeast + SURE : best.length <= atLeast && job.stock.length === 1);
+  const sole = job.stock.length === 1;
+  const proven = (): boolean => (sole ? best.length <= atLeast : priced && costOf(best) <= costAtLeast + SURE);
   yield told();
 
-  const effort = (): Effort => ({ nodes: NODES, seconds: left() });
+  const effort = (): Effort => ({ nodes: best.length <= atLeast ? FINE_NODES : NODES, seconds: left() });
   const made = generateColumns(job, sizes, costs, startPatterns(job, sizes, first), solve, left);
   costAtLeast = made.bound;
   atLeast = Math.max(atLeast, barsAtLeast(job, sizes, priced, made, solve, left));
+  if (sole && priced) costAtLeast = Math.max(costAtLeast, atLeast * costs[0]!);
   yield told();
   if (proven()) return told();
 
@@ -72,9 +77,9 @@ export function* planCuts(job: CuttingJob, solve: LinearSolver, left: TimeLeft =
     break;
   }
   if (priced && !isOver()) {
-    const every = patternsWithin(job, sizes, costs, made, costOf(best) - made.bound + leeway(best.length), Infinity);
+    const every = patternsWithin(job, sizes, costs, made, costOf(best) - made.bound + leeway(best.length), Infinity, FINE_PATTERNS);
     if (every !== null) {
-      const answer = wholeAnswer(job, sizes, costs, every, solve, effort(), null);
+      const answer = wholeAnswer(job, sizes, costs, every, solve, { nodes: FINE_NODES, seconds: left() }, null);
       take(patternsOf(answer, every, job, sizes));
       if (answer.kind === 'optimal') costAtLeast = costOf(best);
     }
@@ -115,7 +120,7 @@ function barsAtLeast(job: CuttingJob, sizes: readonly Size[], priced: boolean, m
   return Math.ceil(plain.bound - SURE);
 }
 
-function patternsWithin(job: CuttingJob, sizes: readonly Size[], costs: readonly number[], made: Generated, loss: number, spare: number): readonly Pattern[] | null {
+function patternsWithin(job: CuttingJob, sizes: readonly Size[], costs: readonly number[], made: Generated, loss: number, spare: number, limit = PATTERNS): readonly Pattern[] | null {
   if (!made.complete) return null;
   const all: Pattern[] = [];
   const longest = Math.max(...job.stock.map((stock) => stock.length));
@@ -123,7 +128,7 @@ function patternsWithin(job: CuttingJob, sizes: readonly Size[], costs: readonly
     const room = length + job.kerf;
     const most = sizes.map((size) => Math.min(size.quantity, Math.floor(room / (size.length + job.kerf))));
     const knapsack = { sizes: sizes.map((size) => size.length + job.kerf), values: made.values, most, room };
-    const found = allPatterns(knapsack, costs[stock]! - made.rackValues[stock]! - loss, Math.max(0, spare - (longest - length)), PATTERNS);
+    const found = allPatterns(knapsack, costs[stock]! - made.rackValues[stock]! - loss, Math.max(0, spare - (longest - length)), limit);
     if (found === null) return null;
     all.push(...found.map((counts) => ({ stock, counts })));
   }

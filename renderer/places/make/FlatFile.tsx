@@ -12,10 +12,13 @@ export interface FlatFileProps {
   onTake(taken: Taken): void;
 }
 
-/** The labels of the drawers: every drawing with its number, title and paper, then every schedule. */
+/** The labels of the drawers: the bars to cut, every drawing with its number, title and paper, then every schedule. */
 export function FlatFile({ sheets, tables, taken, mark, onTake }: FlatFileProps): ReactElement {
   return (
     <nav className="flat-file" aria-label={say('place-make.file')}>
+      <button type="button" className="flat-file-bars" aria-current={taken.kind === 'bars' ? 'true' : undefined} onClick={() => { onTake({ kind: 'bars' }); }}>
+        <span>{say('place-make.bars')}</span>
+      </button>
       <h2>{say('place-make.drawings')}</h2>
       <ol>
         {sheets.map((sheet, index) => (

@@ -1,4 +1,4 @@
-import { type ReactElement } from 'react';
+import { type ReactElement, useEffect } from 'react';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
@@ -7,6 +7,8 @@ import { useKept } from '../../worker/kept.ts';
 import { Freshness } from '../../parts/Freshness.tsx';
 import { ArcCheck } from './arc-check/ArcCheck.tsx';
 import { drawnArc } from './arc-check/drawn-arc.ts';
+import { BarsPane } from './bars/BarsPane.tsx';
+import { CutProgress } from './bars/CutProgress.tsx';
 import { DrawingPane } from './DrawingPane.tsx';
 import { FlatFile } from './FlatFile.tsx';
 import './make.css';
@@ -16,9 +18,10 @@ import { type Taken } from './taken.ts';
 
 /** The drawings as they will print and the schedules; a piece mark chosen in one is shown in all. */
 export function MakePlace(): ReactElement {
-  const { selection, worked } = useDeskWindow();
+  const { selection, worked, cuts } = useDeskWindow();
   const { mark } = useStore(selection);
-  const { laid } = useStore(worked);
+  const { laid, laidProject } = useStore(worked);
+  useEffect(() => { if (laidProject !== null) void cuts.follow(); }, [cuts, laidProject]);
   const sheets = useAsked('sheets', null);
   const tables = useAsked('tables', null);
   const [wanted, take] = useKept<Taken>('make taken', { kind: 'drawing', index: 0 });
@@ -27,10 +30,14 @@ export function MakePlace(): ReactElement {
     <section className="make" aria-label={say('place-make.title')}>
       <FlatFile sheets={sheets.answer ?? []} tables={tables.answer ?? []} taken={taken} mark={mark} onTake={take} />
       <div className="make-main">
-        <Freshness asked={taken.kind === 'drawing' ? sheets : tables} />
+        <div>
+          <CutProgress />
+          {taken.kind === 'bars' ? null : <Freshness asked={taken.kind === 'drawing' ? sheets : tables} />}
+        </div>
         <div className="make-pane">
           {laid === null ? <p className="make-empty">{say('place-make.nothing')}</p> : null}
           {taken.kind === 'drawing' && sheets.answer !== null ? <DrawingPane index={taken.index} mark={mark} /> : null}
+          {taken.kind === 'bars' ? <BarsPane mark={mark} /> : null}
           {taken.kind === 'schedule' ? <SchedulePane tables={tables} id={taken.id} mark={mark} /> : null}
         </div>
         {taken.kind === 'schedule' && taken.id === 'bends' ? <ArcCheck units={laid?.units ?? 'in'} drawn={drawnArc(tables.answer ?? [], mark)} /> : null}
@@ -42,6 +49,6 @@ export function MakePlace(): ReactElement {
 
 /** A drawing that a shorter set has no more is the last of it. */
 function standing(taken: Taken, count: number | null): Taken {
-  if (taken.kind === 'schedule' || count === null || taken.index < count) return taken;
+  if (taken.kind !== 'drawing' || count === null || taken.index < count) return taken;
   return { kind: 'drawing', index: Math.max(0, count - 1) };
 }

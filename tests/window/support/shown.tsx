@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { type JsonObject } from '../../../core/brief/json/types.ts';
 import { createDeskWindow, type DeskWindow, DeskWindowProvider } from '../../../renderer/app/desk-window.ts';
 import { type WorkClient } from '../../../renderer/worker/client.ts';
+import { type CutPlanner } from '../../../renderer/worker/cut-planner.ts';
 import { fakeDesk } from './fake-desk.ts';
 import { directWork } from './opened.ts';
 
@@ -29,11 +30,11 @@ export const exampleProject = (name: string): JsonObject =>
   JSON.parse(readFileSync(new URL(`../../../shared/examples/${name}.penwright.json`, import.meta.url), 'utf8')) as JsonObject;
 
 /** A place of the window on a page, about an example, answered by the core itself. */
-export async function showPlace(View: ComponentType, example = 'juniper-flat'): Promise<ShownPlace> {
+export async function showPlace(View: ComponentType, example = 'juniper-flat', newPlanner?: () => CutPlanner): Promise<ShownPlace> {
   const direct = directWork();
   const asked: string[] = [];
   const work: WorkClient = { ...direct, ask: (kind, ask) => { asked.push(kind); return direct.ask(kind, ask); } };
-  const deskWindow = createDeskWindow(fakeDesk(), work);
+  const deskWindow = createDeskWindow(fakeDesk(), work, newPlanner);
   const host = document.createElement('div');
   document.body.append(host);
   const root = createRoot(host);
