@@ -30,6 +30,8 @@ export interface PenGateBrief extends Stands {
   readonly hangs: 'first' | 'last';
   /** A post of its own on the hinge side; null: as thick as the fence's. */
   readonly hingePost: Section | null;
+  /** A sort gate: its open leaf stands across the run and turns the cattle into the pen beside it. */
+  readonly sorts?: true;
 }
 
 /** A latched gate across a run, from one fence to the other. */

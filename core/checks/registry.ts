@@ -14,12 +14,12 @@
  * | standing places that cattle see, counted | squeeze-hidden, crew-hidden |
  * | yes or no, nothing to measure | first-backstop-held, quiet, solid-crowd, solid-outer, tenure |
  * | only reports: Look, with the figures | crowd-gate-rest, rail-gap, roof-daylight |
-| yes or no for the roof of the squeeze pad | roof-see-through |
+ * | yes or no for the roof of the squeeze pad | roof-see-through |
  * | a note for a person: Look | night-light |
  * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare, rail-other-jurisdiction |
  * | unmet where there is no return alley, or where it does not come to a gate of the alley | return-way |
  * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
- * | unmet where a squeeze pad has no sort pen; sort pens are a later version's | sort-gate |
+ * | counted past the squeeze where there is a pad or a sort pen | sort-gate |
  * | a later version's where the brief has the subject, else none in this project | rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise |
  */
 import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';

@@ -121,8 +121,9 @@ function targetOf({ part, outline }: GatePiece['place'], bars: readonly number[]
     return { x, y: between(outline.bottom, outline.top, bars) };
   }
   const { a, b } = outline;
-  if (Math.abs(b.y - a.y) > Math.abs(b.x - a.x)) return { x: a.x, y: between(a.y, b.y, bars) };
   const share = part === 'bar' ? BAR_AT : RAIL_AT;
+  // A strap lies from corner to corner.
+  if (a.x === b.x) return { x: a.x, y: between(a.y, b.y, bars) };
   return { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
 }
 

@@ -20,6 +20,7 @@ import { type DrawInput, type Page, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
 import { type Scale, scaleToFit } from './scales.ts';
 import { rampsFromAbove } from './ramps/from-above.ts';
+import { roofShapes } from './yard/roof-shapes.ts';
 import { faceShapes, postPieces, postShape, siteExtremes, walkShapes } from './site-view.ts';
 import { tableBlocks } from './table-blocks.ts';
 
@@ -100,6 +101,7 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
       ...walkShapes(layout, runs),
       ...gatePlanShapes(layout, runs),
       ...rampsFromAbove(layout, runs),
+      ...roofShapes(layout, runs),
       ...layout.posts.filter((post) => runs.has(post.run)).map((post) => postShape(post, pieceOf(post))),
       ...(north?.shapes ?? []),
     ],

@@ -19,6 +19,7 @@ import { rampDrawings } from './ramps/index.ts';
 import { sectionDrawings } from './sections.ts';
 import { setUpDrawings } from './set-up/index.ts';
 import { stakeoutDrawings } from './stakeout.ts';
+import { yardDrawings } from './yard/index.ts';
 
 /** The cut list, and the bill that follows from it. */
 function cutDrawings(input: DrawInput): Drawing[] {
@@ -52,6 +53,7 @@ function inOrder(input: DrawInput): Drawing[] {
     ...pieceDrawings(input),
     ...gateDrawings(input),
     ...rampDrawings(input),
+    ...yardDrawings(input),
     ...detailDrawings(input),
     ...setUpDrawings(input),
     ...cutDrawings(input),

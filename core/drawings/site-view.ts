@@ -57,6 +57,7 @@ export function siteExtremes(layout: Layout, runs: ReadonlySet<string>): Vec[] {
       points.push(...extremesOf(faceCurve(fence, span.posts[0]!, span.posts[span.posts.length - 1]!, fence.section.k + fence.section.D / 2)));
     }
   }
+  if (runs.has('squeeze-pad')) points.push(...layout.roof);
   if (points.length === 0) points.push(layout.pivot, layout.mouth);
   return points;
 }

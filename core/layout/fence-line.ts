@@ -3,8 +3,7 @@ import { holdingPath, isHolding, pensSide } from './pens/holding-runs.ts';
 import { runSides, type FenceLine } from './run-sides.ts';
 import { type SetOut } from './set-out-runs.ts';
 import { type Run } from './types.ts';
-import { isShoulder } from './yard/shoulder-run.ts';
-import { yardSides } from './yard/yard-sides.ts';
+import { isYardRun, yardSides } from './yard/yard-sides.ts';
 
 export { runSides, type FenceLine } from './run-sides.ts';
 
@@ -17,7 +16,7 @@ export function fenceLines(brief: Brief, setOut: SetOut): readonly FenceLine[] {
     if (run.name === 'crowd-pen') return runSides(run, () => fences.crowdPen, 'crowdPen.sweep');
     if (run.name === 'junction') return junctionSides(brief, setOut, run);
     if (isHolding(run.name)) return runSides(run, (side) => fences.pens[run.aside === true ? pensSide(brief) : side], holdingPath(brief, run.name));
-    if (isShoulder(run.name) || run.name === 'squeeze-pad') return yardSides(brief, run);
+    if (isYardRun(run.name)) return yardSides(brief, run);
     if (run.from === null) return runSides(run, (side) => fences.alley[side], `alley.runs[${String(alley)}]${said(brief.alley.runs[alley++]!)}`);
     return runSides(run, (side) => fences.chute[side], `chute.runs[${String(chute)}]${said(brief.chute.runs[chute++]!)}`);
   });

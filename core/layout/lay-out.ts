@@ -17,11 +17,13 @@ import { standCrowdGate } from './openings/crowd-gate.ts';
 import { fitOpenings } from './openings/fit.ts';
 import { openingSpots, type Spot } from './openings/spots.ts';
 import { standOpenings } from './openings/stand.ts';
+import { sortOpenings } from '../brief/sort-openings.ts';
 import { RETURN_GATE, returnGate } from '../brief/holding-gate.ts';
 import { standHoldingGate } from './pens/holding-gate.ts';
 import { returnWay } from './pens/return-runs.ts';
 import { chainEnds, spanFences, withLoose } from './spans.ts';
 import { type Layout } from './types.ts';
+import { roofCorners } from './yard/roof-corners.ts';
 
 export type LayoutResult =
   | { readonly ok: true; readonly layout: Layout }
@@ -39,7 +41,7 @@ export function layOut(brief: Brief): LayoutResult {
   const wedge = radians(brief.crowdPen.funnelAngle + Math.PI - brief.crowdPen.sweep);
   const away = (run: string): boolean => run.startsWith('return-') || onRamp(brief, run);
   const gates = brief.returnAlley === null ? [] : [returnGate(brief.returnAlley)];
-  const first = openingSpots(brief, [...brief.openings.filter(({ run }) => !away(run)), ...setOut.holdingPens.map(standHoldingGate), ...gates], setOut.runs, main);
+  const first = openingSpots(brief, [...brief.openings.filter(({ run }) => !away(run)), ...sortOpenings(brief.sortPens), ...setOut.holdingPens.map(standHoldingGate), ...gates], setOut.runs, main);
   const leaves = first.spots.find(({ opening }) => opening.path === RETURN_GATE);
   const back = brief.returnAlley === null || leaves === undefined ? { runs: [], lines: [] } : returnWay(brief, brief.returnAlley, leaves);
   const second = leaves === undefined ? { spots: [], faults: [] } : openingSpots(brief, brief.openings.filter(({ run }) => run.startsWith('return-')), back.runs, back.lines);
@@ -60,7 +62,8 @@ export function layOut(brief: Brief): LayoutResult {
   const walked = lines.map((line) => spanned.fences.get(line)!);
   const pivot = planPoint(0, 0);
   const standing = placePosts(brief, lines, spanned, pivot);
-  const added = setOutRamps(brief, walked, standing);
+  const roof = roofCorners(brief, setOut.runs);
+  const added = setOutRamps(brief, walked, standing, roof);
   const fences = [...walked, ...added.fences];
   if (added.faults.length > 0) return { ok: false, faults: added.faults };
   const short = [...bayFaults(brief, fences), ...rowFaults(brief, added)];
@@ -80,6 +83,7 @@ export function layOut(brief: Brief): LayoutResult {
       holdingPens: setOut.holdingPens,
       openings: standOpenings(brief, inOrder(brief, [...fitted.spots, ...added.spots]), fences),
       crowdGate: standCrowdGate(brief, fences),
+      roof,
       pivot,
       mouth: setOut.mouth,
       mouthDistance: setOut.mouthDistance,

@@ -54,6 +54,7 @@ export function chainEnds(chains: Chains, gaps: PivotGaps, corners: Corners): Ch
   walk([chains.funnel], evenStop({ kind: 'pivot' }, gaps.funnel), (line) => endOf(line, first));
   walk(chains.chute, startOf(first), freeEnd);
   follows.set(first, chains.funnel);
+  for (const pen of chains.pens) walk(pen, freeStart, freeEnd);
   return { ends, follows };
 }
 

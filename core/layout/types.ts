@@ -190,6 +190,8 @@ export interface Layout {
   /** Those that stand, a holding pen's gate under that pen's path; one that fouls is among the fouls. */
   readonly openings: readonly Opening[];
   readonly crowdGate: CrowdGate;
+  /** Corners of the roof over the squeeze pad, in turn; none without one. */
+  readonly roof: readonly PlanPoint[];
   readonly pivot: PlanPoint;
   readonly mouth: PlanPoint;
   /** m: how far the mouth lies beyond the pivot's diameter. */

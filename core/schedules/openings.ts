@@ -1,6 +1,6 @@
 import { toDegrees, type Inches } from '../base/quantity.ts';
 import { type Brief, type Side } from '../brief/types.ts';
-import { type CrowdGate, type Layout, type Opening, type Swing } from '../layout/index.ts';
+import { openingKind, type CrowdGate, type Layout, type Opening, type OpeningKind, type Swing } from '../layout/index.ts';
 import { gateMarks } from '../parts/index.ts';
 import { say } from '../text/index.ts';
 import { printAngle, printLength } from '../units/index.ts';
@@ -9,7 +9,7 @@ import { figure, length, text, userText, type Column, type Units } from './colum
 /** A gate or backstop. */
 export interface OpeningRow {
   readonly mark: string;
-  readonly kind: Opening['kind'] | CrowdGate['kind'];
+  readonly kind: OpeningKind | CrowdGate['kind'];
   readonly run: string;
   /** null: across the chute. */
   readonly side: Side | null;
@@ -38,7 +38,7 @@ export function openingRows(brief: Brief, layout: Layout): readonly OpeningRow[]
     },
     ...layout.openings.map((one): OpeningRow => ({
       mark: marks.get(one.path)!,
-      kind: one.kind,
+      kind: openingKind(one),
       run: one.run,
       side: one.kind === 'backstop' ? null : one.side,
       station: one.station,
@@ -56,6 +56,7 @@ function noteOf(one: Opening): string {
     case 'backstop':
       return say(`openings.held.${one.held}`);
     case 'pen-gate':
+      if (one.sorts) return say('openings.sortGate', { post: one.hingePost.name });
       return say(`openings.penGate.${one.swings}`, { jamb: say(`openings.hangs.${one.hangs}`), post: one.hingePost.name });
     case 'alley-gate':
       return say(`openings.alleyGate.${one.swings}`, { post: one.hingePost.name });

@@ -33,8 +33,9 @@ export function WalkStrip(): ReactElement | null {
   );
 }
 
-/** A straight's length; an arc's radius and angle. */
+/** A straight's length; an arc's radius and angle; nothing of a run that is no way at all, as the fences round a pen. */
 function sizeOf(run: StationRun, units: Units): string {
+  if (run.length === 0) return '';
   if (run.kind === 'straight' || run.insideRadius === null || run.angleDeg === null) return printLength(inches(run.length), units);
   const radius = printLength(inches(run.insideRadius), units);
   return say('window.walk.arc', { radius, angle: printAngle(degrees(run.angleDeg)) });

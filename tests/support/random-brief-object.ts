@@ -1,6 +1,6 @@
 /** Random complete briefs over the ranges of the project contract, for tests of what stands behind the door. */
 import { degrees, inches, type Inches } from '../../core/base/quantity.ts';
-import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side, type SqueezePadBrief } from '../../core/brief/index.ts';
+import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side, type SortPenBrief, type SqueezePadBrief } from '../../core/brief/index.ts';
 import { arc, fence, makeBrief, section, sheet, straight } from './brief-builder.ts';
 import { randomHolding } from './random-holding.ts';
 import { mirrorOpenings, randomOpenings } from './random-openings.ts';
@@ -45,7 +45,15 @@ function randomRuns(random: Random, most: number): readonly RunBrief[] {
 /** A pad over its ranges, small ones more often. */
 function randomPad(random: Random): SqueezePadBrief {
   const size = (): Inches => inches(random.chance(0.6) ? random.between(48, 240) : random.between(48, 1200));
-  return { length: size(), width: size(), roof: null };
+  const open = (['in', 'out', 'left', 'right'] as const).filter(() => random.chance(0.5));
+  const roof = random.chance(0.5) ? { length: size(), width: size(), open, daylight: random.between(0, 1) } : null;
+  return { length: size(), width: size(), roof };
+}
+
+function randomSortPens(random: Random): readonly SortPenBrief[] {
+  return Array.from({ length: random.whole(1, 4) }, (_, index) => ({
+    name: `sort-${String(index + 1)}`, side: random.pick(['left', 'right'] as const), gate: inches(random.chance(0.8) ? random.between(48, 168) : random.between(10, 240)), path: `sortPens[${String(index)}]`,
+  }));
 }
 
 /** Random brief number `seed`: the same every time. Half of them have one fence throughout, as most projects do. */
@@ -84,11 +92,15 @@ export function randomBriefObject(seed: number): Brief {
   });
   const openings = randomOpenings(random, bare);
   const yard = { ...bare.fences, pad: pair('fences.pad'), pens: pair('fences.pens') };
-  return { ...bare, openings, fences: yard, squeezePad: random.chance(0.5) ? randomPad(random) : null, holdingPens: random.chance(0.3) ? randomHolding(random) : [] };
+  return { ...bare, openings, fences: yard, squeezePad: random.chance(0.5) ? randomPad(random) : null, holdingPens: random.chance(0.3) ? randomHolding(random) : [], sortPens: random.chance(0.4) ? randomSortPens(random) : [] };
 }
 
 const swap = <T>({ left, right }: Readonly<Record<Side, T>>): Record<Side, T> => ({ left: right, right: left });
 const mirrorRun = (run: RunBrief): RunBrief => (run.kind === 'straight' ? run : { ...run, hand: otherSide(run.hand) });
+
+const mirrorPad = (pad: SqueezePadBrief): SqueezePadBrief => (pad.roof === null ? pad : {
+  ...pad, roof: { ...pad.roof, open: pad.roof.open.map((side) => (side === 'in' || side === 'out' ? side : otherSide(side))) },
+});
 
 /** The brief of the mirrored facility: every hand and every side the other one. */
 export function mirrorBrief(brief: Brief): Brief {
@@ -100,5 +112,7 @@ export function mirrorBrief(brief: Brief): Brief {
     chute: { ...brief.chute, runs: brief.chute.runs.map(mirrorRun) },
     fences: { crowdPen, alley: swap(alley), junction: swap(junction), chute: swap(chute), ramp: swap(ramp), pad: swap(pad), pens: swap(pens) },
     openings: mirrorOpenings(brief.openings),
+    squeezePad: brief.squeezePad === null ? null : mirrorPad(brief.squeezePad),
+    sortPens: brief.sortPens.map((pen) => ({ ...pen, side: otherSide(pen.side) })),
   };
 }

@@ -31,12 +31,13 @@ export function randomSubjects(draw: Draw): Group {
     const from = draw.figure(0, 60);
     return { run: 'chute', side: side(), from, to: from + draw.figure(24, 240), width: draw.figure(12, 60), ...(draw.chance(0.5) ? { deckHeight: draw.figure(0, 72) } : {}) };
   };
+  const padSize = (): number => draw.figure(48, draw.chance(0.75) ? 240 : 1200);
   const roof = (): Group => ({ length: draw.figure(48, 1200), width: draw.figure(48, 1200), open: draw.pick([['in', 'out'], ['left'], []]), daylight: draw.pick([0, 0.2, 1]) });
   const all: Group = {
     catwalks: some(draw, 2, catwalk),
     ramps: some(draw, 2, () => randomRamp(draw)),
-    squeezePad: { length: draw.figure(48, 1200), width: draw.figure(48, 1200), ...(draw.chance(0.5) ? { roof: roof() } : {}) },
-    sortPens: some(draw, 2, () => ({ side: side(), gate: draw.figure(10, 240) })),
+    squeezePad: { length: padSize(), width: padSize(), ...(draw.chance(0.5) ? { roof: roof() } : {}) },
+    sortPens: some(draw, 2, () => ({ side: side(), ...(draw.chance(0.8) ? { gate: draw.chance(0.7) ? draw.figure(60, 168) : draw.figure(10, 240) } : {}) })),
     holdingPens: some(draw, 3, () => randomHoldingPen(draw)),
   };
   return Object.fromEntries(Object.entries(all).filter(() => draw.chance(0.5)));

@@ -1,12 +1,14 @@
-/** Handles of the squeeze pad: its length at its far end, its width at a face. */
-import { curveHeading, curvePoint } from '../../base/curve.ts';
+/** Handles of the squeeze pad, its length at its far end, its width at a face; of each sort gate, its clear width at its hinges. */
+import { curveHeading, curveLength, curvePoint } from '../../base/curve.ts';
 import { type Brief } from '../../brief/types.ts';
-import { type Layout } from '../../layout/index.ts';
+import { isJambedGate, type Layout } from '../../layout/index.ts';
 import { say } from '../../text/index.ts';
 import { type Handle } from '../types.ts';
 import { rangeOf } from './range-of.ts';
 
-export function yardHandles({ squeezePad: pad }: Brief, layout: Layout): readonly Handle[] {
+export const yardHandles = (brief: Brief, layout: Layout): readonly Handle[] => [...padHandles(brief, layout), ...sortHandles(brief, layout)];
+
+function padHandles({ squeezePad: pad }: Brief, layout: Layout): readonly Handle[] {
   const run = layout.runs.find(({ name }) => name === 'squeeze-pad');
   if (pad === null || run === undefined) return [];
   const along = curveHeading(run.path, 0);
@@ -26,4 +28,21 @@ export function yardHandles({ squeezePad: pad }: Brief, layout: Layout): readonl
       value: pad.width, ...rangeOf('padSize'),
     },
   ];
+}
+
+/** One whose gate fouls has none to take hold of. */
+function sortHandles({ sortPens }: Brief, layout: Layout): readonly Handle[] {
+  return sortPens.flatMap(({ name, side, gate, path }): readonly Handle[] => {
+    const face = layout.runs.find((run) => run.name === name)?.faces[side];
+    const stands = layout.openings.find((one) => one.path === path);
+    if (face === undefined || face === null || stands === undefined || !isJambedGate(stands)) return [];
+    const along = curveHeading(face, 0);
+    const length = curveLength(face);
+    return [{
+      id: `${path}.gate`, path: `${path}.gate`, label: say('board.handle.sortGate', { run: name }), figure: 'length', run: name,
+      at: curvePoint(face, stands.to / length), grows: along,
+      // The jamb that is passed first stands still.
+      drag: { kind: 'along', origin: curvePoint(face, stands.from / length), along, factor: 1, offset: 0 }, value: gate, ...rangeOf('openingWidth'),
+    }];
+  });
 }

@@ -5,6 +5,7 @@ import { PENS } from '../../drafting/kit.ts';
 import { type Shape } from '../../drafting/model.ts';
 import { gatePlanShapes } from '../../drawings/gate-plan.ts';
 import { rampsFromAbove } from '../../drawings/ramps/from-above.ts';
+import { roofShapes } from '../../drawings/yard/roof-shapes.ts';
 import { postPieces, postShape, walkShapes } from '../../drawings/site-view.ts';
 import { faceCurve, type Fence } from '../../layout/index.ts';
 import { type Piece } from '../../parts/index.ts';
@@ -22,6 +23,7 @@ export const steel: Contributor = ({ input: { layout, parts }, options: { scale 
       ...parts.pieces.flatMap((piece) => shapesOf(piece, fences.get(fenceKey(piece)), closed.has(fenceKey(piece)), scale)),
       ...layout.posts.map((post) => postShape(post, pieceOf(post))),
       ...rampsFromAbove(layout, new Set(layout.ramps.map((ramp) => ramp.name))),
+      ...roofShapes(layout, new Set(['squeeze-pad'])),
       ...walkShapes(layout, new Set(layout.runs.map((run) => run.name))),
       ...gatePlanShapes(layout, new Set(layout.runs.map((run) => run.name))),
     ],

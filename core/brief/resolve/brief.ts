@@ -8,6 +8,7 @@ import { gateSections } from '../gate-steel.ts';
 import { holdingGate, returnGate } from '../holding-gate.ts';
 import { type ProjectFile } from '../schema/project.ts';
 import { otherSide, type Brief, type RunBrief } from '../types.ts';
+import { sortOpenings } from '../sort-openings.ts';
 import { builtDrafts, finishFences, type FenceDrafts } from './fence-drafts.ts';
 import { fenceOfRun } from './fence-of-run.ts';
 import { noteFenceDefaults } from './fence-defaults.ts';
@@ -97,11 +98,12 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
   const { fences } = looked;
   const pen = resolveCrowdPen(file, looked, filler);
   const openings = resolveOpenings(file, looked.hingePosts);
+  const sortPens = resolveSortPens(file);
   const returnAlley = resolveReturn(file);
   const holdingPens = resolveHoldingPens(file, looked.hingePosts);
   const finished = finishFences(fences);
   const side = otherSide(pen.hand);
-  const gates = [...openings, ...holdingPens.map((one) => ({ ...holdingGate(one), side })), ...(returnAlley === null ? [] : [returnGate(returnAlley)])];
+  const gates = [...openings, ...sortOpenings(sortPens), ...holdingPens.map((one) => ({ ...holdingGate(one), side })), ...(returnAlley === null ? [] : [returnGate(returnAlley)])];
   noteFenceDefaults(fences, filler);
   noteSubjectDefaults(file, filler);
   const built = builtDrafts(fences, file).flatMap(({ rail, post }) => [rail?.value, post?.value]).filter((section) => section !== undefined);
@@ -126,7 +128,7 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     squeezePad: resolvePad(file),
     holdingPens,
     returnAlley,
-    sortPens: resolveSortPens(file),
+    sortPens,
     shop: resolveShop(file, looked.tables, [...built, pen.pivotPost, ...gateSections(gates, (run, side) => fenceOfRun(finished, run, side))], filler),
     control: resolveControl(file, filler),
     marks: file.marks ?? {},

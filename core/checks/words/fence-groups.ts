@@ -33,5 +33,5 @@ export function fenceNames(fences: readonly Fence[]): string {
     found.size === 2 ? say('where.sides', { run }) : say('where.side', { run, side: [...found][0]! })).join(', ');
 }
 
-/** The part of the facility that a run belongs to: `chute` of `chute-2`. */
-export const partOf = (run: string): string => run.replace(/-\d+$/, '');
+/** The part of the facility that a run belongs to: `chute` of `chute-2`, `sort` of a sort pen's own fences too. */
+export const partOf = (run: string): string => run.replace(/-\d+(-(in|back|out))?$/, '');

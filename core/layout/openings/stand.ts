@@ -46,7 +46,7 @@ function jambedGate(spot: Spot, opening: JambedBrief, fences: readonly Fence[]):
   };
   if (opening.kind === 'man-gate') return { kind: 'man-gate', ...stands, swing: manGateSwing(fence, from, to) };
   const { swings, hangs } = opening;
-  return { kind: 'pen-gate', ...stands, swings, hangs, hingePost: hingePostOf(fence.brief, opening), swing: penGateSwing(fence, from, to, opening) };
+  return { kind: 'pen-gate', ...stands, swings, hangs, hingePost: hingePostOf(fence.brief, opening), sorts: opening.sorts === true, swing: penGateSwing(fence, from, to, opening) };
 }
 
 /** The posts on both sides of a run where an opening across it stands. */

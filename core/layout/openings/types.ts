@@ -51,6 +51,8 @@ export interface PenGate extends Stands {
   readonly hangs: PenGateBrief['hangs'];
   readonly hingePost: Section;
   readonly swing: Swing;
+  /** Whether its open leaf turns cattle off their way. */
+  readonly sorts: boolean;
 }
 
 /** Position of a post along each face, that post's bay, and its center. */
@@ -80,6 +82,10 @@ export type JambedGate = ManGate | PenGate;
 /** Has a leaf that swings. */
 export type SwingGate = JambedGate | AlleyGate;
 export type Opening = SwingGate | Backstop;
+
+/** What a person calls an opening. */
+export type OpeningKind = Opening['kind'] | 'sort-gate';
+export const openingKind = (one: Opening): OpeningKind => (one.kind === 'pen-gate' && one.sorts ? 'sort-gate' : one.kind);
 
 /** Whether an opening parts its fence between two jambs. */
 export const isJambedGate = (one: Opening): one is JambedGate => one.kind === 'man-gate' || one.kind === 'pen-gate';

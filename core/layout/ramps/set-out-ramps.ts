@@ -1,4 +1,5 @@
 import { curveBounds, joinBounds, pointBounds } from '../../base/bounds.ts';
+import { type PlanPoint } from '../../base/points.ts';
 import { inches } from '../../base/quantity.ts';
 import { type Brief, type Fault } from '../../brief/types.ts';
 import { fenceSection } from '../fence-section.ts';
@@ -21,15 +22,15 @@ export interface SetOutRamps {
   readonly faults: readonly Fault[];
 }
 
-/** Sets out the ramps beside what stands already. */
-export function setOutRamps(brief: Brief, fences: readonly Fence[], posts: readonly Post[]): SetOutRamps {
+/** Sets out the ramps beside what stands already. `roof`: the corners of the one over the pad. */
+export function setOutRamps(brief: Brief, fences: readonly Fence[], posts: readonly Post[], roof: readonly PlanPoint[]): SetOutRamps {
   const { hand } = brief.crowdPen;
   const reach = brief.footings.diameter / 2;
   const { b, c } = brief.control;
   const taken = joinBounds([
     ...fences.map((fence) => curveBounds(faceCurve(fence, 0, fence.length, 0))),
     ...posts.map(({ at }) => pointBounds([{ x: at.x - reach, y: at.y - reach }, { x: at.x + reach, y: at.y + reach }])),
-    pointBounds(c === null ? [b] : [b, c]),
+    pointBounds([b, ...(c === null ? [] : [c]), ...roof]),
   ]);
   const sections = [fenceSection(brief.fences.ramp.left), fenceSection(brief.fences.ramp.right)];
   const depth = inches(Math.max(...sections.map(({ k, D }) => k + Math.max(reach, D / 2))));

@@ -51,10 +51,11 @@ function membersOf(brief: Brief, gate: Gate, fenceOf: (run: string, side: Side) 
 function faultPath(gate: Gate): string {
   switch (gate.kind) {
     case 'man-gate':
+      return `${gate.path}.width`;
     case 'pen-gate':
       if (gate.path === RETURN_GATE) return 'returnAlley.width';
       // A holding pen's width is another thing than its gate's.
-      return `${gate.path}.${gate.path.startsWith('holdingPens') ? 'gate' : 'width'}`;
+      return `${gate.path}.${gate.sorts || gate.path.startsWith('holdingPens') ? 'gate' : 'width'}`;
     case 'backstop':
       return 'chute.width';
     case 'alley-gate':

@@ -23,11 +23,12 @@ export function runOfEntry(project: JsonObject, list: string, index: number): st
 /** Where the file says a run: `chute-2` is `chute.runs[1]`. Null for a name that is no run's. */
 export function fieldOfRun(project: JsonObject, name: string): string | null {
   const run = name.replace(/-(start|back|end)$/, '');
-  const whole: Readonly<Record<string, string>> = { 'crowd-pen': 'crowdPen', junction: 'fences.junction', chute: 'chute.runs', 'squeeze-pad': 'squeezePad' };
+  const whole: Readonly<Record<string, string>> = { 'crowd-pen': 'crowdPen', junction: 'fences.junction', chute: 'chute.runs', 'squeeze-pad': 'squeezePad', 'pad-shoulder': 'squeezePad', 'sort-shoulder': 'sortPens' };
   if (whole[run] !== undefined) return whole[run];
+  const walked = run.replace(/^(sort-\d+)-(in|back|out)$/, '$1');
   for (const list of [...Object.keys(RUN_LISTS), 'ramps']) {
     const count = Math.max(entries(project, list).length, 1);
-    const index = Array.from({ length: count }, (_, at) => at).find((at) => runOfEntry(project, list, at) === run);
+    const index = Array.from({ length: count }, (_, at) => at).find((at) => runOfEntry(project, list, at) === walked);
     if (index !== undefined) return entries(project, list).length === 0 ? list : `${list}[${String(index)}]`;
   }
   return null;

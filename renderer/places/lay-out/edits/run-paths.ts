@@ -20,10 +20,12 @@ function ownPaths(project: JsonObject, run: string): readonly string[] {
     const own = arc ? [`${path}.insideRadius`, `${path}.angle`, `${path}.hand`] : [`${path}.length`];
     return place.part === 'chute' ? [...own, 'chute.width'] : own;
   }
-  const numbered = /^(hold|return|sort|load|unload)-(\d+)$/.exec(run);
+  const numbered = /^(hold|return|sort|load|unload)-(\d+)(?:-(?:in|back|out))?$/.exec(run);
   if (run === 'crowd-pen') return ['crowdPen.radius', 'crowdPen.sweep', 'crowdPen.hand', 'crowdPen.gateClearance', 'crowdPen.pivotPost'];
   if (run === 'junction') return ['crowdPen.funnelAngle', 'chute.width'];
   if (run === 'squeeze-pad') return ['squeezePad.length', 'squeezePad.width'];
+  if (run === 'pad-shoulder') return ['chute.width', 'squeezePad.width'];
+  if (run === 'sort-shoulder') return [valueAt(project, 'squeezePad') === undefined ? 'chute.width' : 'squeezePad.width', 'sortPens[0].gate'];
   if (numbered === null) return [];
   const index = Number(numbered[2]) - 1;
   if (numbered[1] === 'sort') return [`sortPens[${String(index)}].side`, `sortPens[${String(index)}].gate`];
