@@ -1,6 +1,6 @@
 /** What follows the squeeze. */
 import { say } from '../../text/index.ts';
-import { judged, later, none, type Judge } from '../outcome.ts';
+import { judged, none, type Judge } from '../outcome.ts';
 import { meets } from '../rules/limit.ts';
 import { rules } from '../rules/table.ts';
 
@@ -14,4 +14,3 @@ export const sortGate: Judge = ({ brief, layout }) => {
       : say('where.sortGates', { count: gates.length, names: names(gates) });
   return [judged(meets(rules['sort-gate'].limit, gates.length), gates.length, where, gates[0]?.at ?? null)];
 };
-
