@@ -1,5 +1,5 @@
 import { Command, CommanderError, Option } from 'commander';
-import { BUILT_KINDS, isPackageKind, PACKAGE_KINDS, type PackageKind } from '../../core/package/kinds.ts';
+import { isPackageKind, PACKAGE_KINDS, type PackageKind } from '../../core/package/kinds.ts';
 import { type Params, say, type StringKey } from '../../core/text/index.ts';
 import { type Refusal } from '../disk/index.ts';
 
@@ -79,9 +79,6 @@ function readKinds(text: string | undefined, refuse: (path: string, key: StringK
     else refuse('--only', 'command.option-only', { value: word, kinds: KINDS });
   }
   const kinds = PACKAGE_KINDS.filter((kind) => asked.has(kind));
-  if (kinds.length > 0 && !kinds.some((kind) => BUILT_KINDS.includes(kind))) {
-    refuse('--only', 'command.option-only-later', { kinds: kinds.join(', '), built: BUILT_KINDS.join(', ') });
-  }
   return kinds;
 }
 

@@ -1,5 +1,5 @@
 import { printFault, type Fault } from '../../core/brief/index.ts';
-import { BUILT_KINDS, createPipeline, keepMarks, makePackage, PACKAGE_KINDS, type Design, type PackageFile } from '../../core/package/index.ts';
+import { createPipeline, keepMarks, makePackage, PACKAGE_KINDS, type Design, type PackageFile } from '../../core/package/index.ts';
 import { say } from '../../core/text/index.ts';
 import { liesIn, mend, packagePlace, plain, printRefusal, readProject, recognize, Refused, refuseLesser, replaceFile, sameBytes, withReason, writePackage, type ProjectFile } from '../disk/index.ts';
 import { EXIT, type Io } from './io.ts';
@@ -70,8 +70,6 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   io.progress(null);
   io.out(say('command.written', { files: files.length, folder: plain(out) }));
   if (leftover !== null) io.err(say('command.leftover', { folder: plain(leftover) }));
-  const later = only?.filter((kind) => !BUILT_KINDS.includes(kind)) ?? [];
-  if (later.length > 0) io.err(say('command.only-later', { kinds: later.join(', ') }));
   if (only?.includes('plates') ?? true) {
     for (const { mark, refusal } of pipeline.plates(design).plates) if (refusal !== null) io.err(say('plates.refused', { mark, reason: say(`plates.refusal.${refusal}`) }));
   }

@@ -40,7 +40,6 @@ describe('the words after the command', () => {
       expect.stringMatching(/^--only: "drawing" is not a kind of file; allowed is drawings, plates,/),
       expect.stringMatching(/^--only: "" is not a kind of file/),
     ]);
-    expect(told('a', '--out', 'b', '--only', 'nests')).toEqual([expect.stringMatching(/^--only: no file of nests is made by this version; allowed is/)]);
     expect(told('a', '--out', 'b', '--force')).toEqual([expect.stringMatching(/^--force: is not an option of this command/)]);
     expect(told('a', '--out', 'b', '-x', '--strict=1')).toEqual([expect.stringMatching(/^-x: is not/), expect.stringMatching(/^--strict=1: is not/)]);
     expect(told('a\u001b[2J', 'b', '--out', 'c', 'd\ne')).toEqual([expect.stringMatching(/^b: /), expect.stringMatching(/^d\\u000ae: /)]);
