@@ -22,6 +22,8 @@ export const DEFAULTS = {
   control: { b: [240, 0] },
   opening: { width: 14, held: 'rope', gate: 144, swings: { 'pen-gate': 'in', 'alley-gate': 'forward' }, hangs: 'first' },
   catwalk: { from: 0, width: 20 },
+  /** Of a fence over a deck whose height is left open. */
+  railHeight: 42,
   ramp: {
     load: { dockHeight: 48, width: 30, surface: 'stepped', tread: 14, dockLength: 60 },
     unload: { dockHeight: 48, width: 120, surface: 'cleated', slope: 20, cleat: 2, dockLength: 120 },

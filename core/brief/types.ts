@@ -2,6 +2,7 @@
 import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint } from '../base/points.ts';
 import { type Section, type Sheet } from '../steel/types.ts';
+import { type CatwalkBrief } from './catwalk-brief.ts';
 import { type OpeningBrief } from './opening-brief.ts';
 import { type HoldingPenBrief, type ReturnAlleyBrief } from './holding-brief.ts';
 import { type RunBrief } from './run-brief.ts';
@@ -9,6 +10,7 @@ import { type Side } from './side.ts';
 import { type FloorsBrief, type SortPenBrief, type SqueezePadBrief } from './yard-brief.ts';
 
 export { otherSide, type Side } from './side.ts';
+export type { CatwalkBrief } from './catwalk-brief.ts';
 export type { RunBrief } from './run-brief.ts';
 export { isJambed, type AlleyGateBrief, type BackstopBrief, type JambedBrief, type ManGateBrief, type OpeningBrief, type PenGateBrief } from './opening-brief.ts';
 export { HOLDING_AREA, type HoldingPenBrief, type ReturnAlleyBrief } from './holding-brief.ts';
@@ -138,7 +140,7 @@ export interface RampBrief {
   readonly path: string;
 }
 
-/** Subjects that the file may name and that this version does not build, with how many of each; of openings those on such subjects. */
+/** Subjects that the file may name and that this version does not build, with how many of each; of openings and catwalks those on such subjects. */
 export interface LaterSubjects {
   readonly openings: number;
   readonly catwalks: number;
@@ -206,5 +208,6 @@ export interface Brief {
   /** Piece marks already issued: signature to mark. */
   readonly marks: Readonly<Record<string, string>>;
   readonly openings: readonly OpeningBrief[];
+  readonly catwalks: readonly CatwalkBrief[];
   readonly later: LaterSubjects;
 }

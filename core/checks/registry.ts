@@ -6,7 +6,8 @@
  * | measured | swing-foul, hinge-load (sag, stress), first-backstop, backstop-count, man-pass, foul-opening, crowd-sweep, crowd-radius, junction-tangent, funnel-angle, lead-length, see-ahead, single-turn, chute-length, chute-inside-radius, fence-height, post-depth, ground-fall, post-line-offset, tie-angle, control-clear, foul-fence, foul-path, foul-post |
  * | measured for each ramp that there is | load-ramp-width, load-ramp-slope, ramp-cleat-needed, ramp-step, ramp-cleat, dock-height, unload-dock, unload-width |
  * | yes or no for each loading ramp | solid-ramp |
- * | measured for docks; a later version's for catwalks | catwalk-guard |
+ * | measured for docks and catwalks | catwalk-guard |
+ * | measured for each catwalk that stands; a later version's for one beside a ramp | rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise, rail-other-jurisdiction |
  * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
  * | measured for each holding pen | holding-area |
@@ -16,14 +17,14 @@
  * | only reports: Look, with the figures | crowd-gate-rest, rail-gap, roof-daylight |
  * | yes or no for the roof of the squeeze pad | roof-see-through |
  * | a note for a person: Look | night-light |
- * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare, rail-other-jurisdiction |
+ * | against what the brief gives; says what was not given | roll-limit, footing-load, sun-glare |
  * | unmet where there is no return alley, or where it does not come to a gate of the alley | return-way |
- * | unmet where the brief has no catwalk; where it has, a later version's: Look | crowd-catwalk |
+ * | whether decks go along the pen's outer fence | crowd-catwalk |
  * | counted past the squeeze where there is a pad or a sort pen | sort-gate |
- * | a later version's where the brief has the subject, else none in this project | rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise |
  */
 import { chuteInsideRadius, chuteLength, leadLength, singleTurn } from './judges/chute-path.ts';
 import { chuteWidth, chuteWidthLarge } from './judges/chute-width.ts';
+import { catwalkSkin, catwalkWidth, crowdCatwalk, midrail, railHeight, railLoads, railOtherJurisdiction, stairRise, toeBoards } from './judges/catwalks.ts';
 import { crowdArea, crowdRadius, crowdSweep, funnelAngle, groundFall } from './judges/crowd-pen.ts';
 import { backstopCount, firstBackstop, firstBackstopHeld } from './judges/backstops.ts';
 import { fenceHeight } from './judges/fence-height.ts';
@@ -33,7 +34,6 @@ import { fouls, openingFouls } from './judges/fouls.ts';
 import { crewHidden, squeezeHidden } from './judges/hidden.ts';
 import { junctionTangent } from './judges/junction-tangent.ts';
 import { crowdGateRest, hingeLoads, quiet } from './judges/gates.ts';
-import { crowdCatwalk, subjectOf } from './judges/later-subjects.ts';
 import { loneAnimal, manGate, manPass } from './judges/man-gates.ts';
 import { postDepth } from './judges/post-depth.ts';
 import { postLineOffset } from './judges/post-line-offset.ts';
@@ -42,7 +42,7 @@ import { catwalkGuard, dockHeight, loadRampWidth, rampCleat, rampCleatNeeded, ra
 import { roofDaylight, roofSeeThrough } from './judges/roof.ts';
 import { rollLimit } from './judges/roll-limit.ts';
 import { seesAhead } from './judges/see-ahead.ts';
-import { nightLight, railOtherJurisdiction, tenure } from './judges/site.ts';
+import { nightLight, tenure } from './judges/site.ts';
 import { solidCrowd, solidOuter, solidRamp } from './judges/solid-sides.ts';
 import { returnWay } from './judges/return-way.ts';
 import { sortGate } from './judges/sorting.ts';
@@ -52,9 +52,8 @@ import { controlClear, tieAngle } from './judges/stakeout.ts';
 import { later, type Judge } from './outcome.ts';
 import { type RuleId } from './rules/table.ts';
 
-const catwalk = subjectOf('catwalks');
 /** On the decks of catwalks nobody is looked for yet. */
-const crewSeen: Judge = (context) => [...(context.brief.squeezePad === null && context.brief.later.catwalks > 0 ? later() : crewHidden(context))];
+const crewSeen: Judge = (context) => [...(context.brief.squeezePad === null && context.brief.catwalks.length + context.brief.later.catwalks > 0 ? later() : crewHidden(context))];
 
 export const judges: Readonly<Record<RuleId, Judge>> = {
   'crowd-sweep': crowdSweep,
@@ -85,19 +84,19 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'solid-outer': solidOuter,
   'solid-ramp': solidRamp,
   'rail-gap': railGap,
-  'rail-height': catwalk,
+  'rail-height': railHeight,
   'rail-other-jurisdiction': railOtherJurisdiction,
   'crowd-catwalk': crowdCatwalk,
   'catwalk-guard': catwalkGuard,
-  midrail: catwalk,
-  'toe-board': catwalk,
-  'rail-load': catwalk,
-  'catwalk-skin': catwalk,
-  'catwalk-width': catwalk,
+  midrail,
+  'toe-board': toeBoards,
+  'rail-load': railLoads,
+  'catwalk-skin': catwalkSkin,
+  'catwalk-width': catwalkWidth,
   'man-gate': manGate,
   'man-pass': manPass,
   'lone-animal': loneAnimal,
-  'stair-rise': catwalk,
+  'stair-rise': stairRise,
   'sort-gate': sortGate,
   'return-way': returnWay,
   'swing-foul': swingFoul,

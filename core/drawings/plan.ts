@@ -12,6 +12,7 @@ import { type Piece } from '../parts/index.ts';
 import { say } from '../text/index.ts';
 import { printAngle } from '../units/index.ts';
 import { boundsOf } from './bounds.ts';
+import { deckCallouts, deckPlanShapes } from './catwalks/shapes.ts';
 import { flowBlocks } from './flow.ts';
 import { gateCallouts, gatePlanShapes } from './gate-plan.ts';
 import { compass } from './compass.ts';
@@ -101,6 +102,7 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
       ...walkShapes(layout, runs),
       ...gatePlanShapes(layout, runs),
       ...rampsFromAbove(layout, runs),
+      ...deckPlanShapes(layout, runs),
       ...roofShapes(layout, runs),
       ...layout.posts.filter((post) => runs.has(post.run)).map((post) => postShape(post, pieceOf(post))),
       ...(north?.shapes ?? []),
@@ -108,7 +110,7 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
     dimensions: [...overall(extremes, scale.scale, kit.h), ...placeSizes(input, runs, kit.h)],
     runnings: [],
     bands: [],
-    callouts: [...names.flatMap((name) => runCallouts(input, layout.runs.find((run) => run.name === name)!, middle)), ...gateCallouts(input.layout, runs, middle), ...markCallouts(input, runs, middle), ...(north?.callouts ?? [])],
+    callouts: [...names.flatMap((name) => runCallouts(input, layout.runs.find((run) => run.name === name)!, middle)), ...gateCallouts(input.layout, runs, middle), ...deckCallouts(input.layout, runs, middle), ...markCallouts(input, runs, middle), ...(north?.callouts ?? [])],
   };
   const filled = { views: [view], tables: [], notes: [] };
   return drawingOf(page, filled, '1', 0, title, say('drawings.plan.file'));

@@ -2,6 +2,7 @@ import { draft } from '../drafting/draft.ts';
 import { type Drawing } from '../drafting/model.ts';
 import { type Sheet } from '../drafting/primitives.ts';
 import { bendDrawings } from './bends/index.ts';
+import { catwalkDrawings } from './catwalks/index.ts';
 import { billDrawings } from './bill.ts';
 import { compareDrawings } from './changes/compare.ts';
 import { checklistDrawings } from './checklist/checklist.ts';
@@ -53,6 +54,7 @@ function inOrder(input: DrawInput): Drawing[] {
     ...pieceDrawings(input),
     ...gateDrawings(input),
     ...rampDrawings(input),
+    ...catwalkDrawings(input),
     ...yardDrawings(input),
     ...detailDrawings(input),
     ...setUpDrawings(input),

@@ -7,6 +7,7 @@ import { type Pen } from '../drafting/primitives.ts';
 import { faceCurve, type Layout, type Post } from '../layout/index.ts';
 import { type Parts, type Piece } from '../parts/index.ts';
 import { extremesOf, turnPlan } from './bounds.ts';
+import { deckExtremes } from './catwalks/shapes.ts';
 
 /** Plan and view are one frame here: the plan is drawn as it lies. */
 const AS_IT_LIES = turnPlan({ x: 0, y: 0 }, 0);
@@ -57,6 +58,7 @@ export function siteExtremes(layout: Layout, runs: ReadonlySet<string>): Vec[] {
       points.push(...extremesOf(faceCurve(fence, span.posts[0]!, span.posts[span.posts.length - 1]!, fence.section.k + fence.section.D / 2)));
     }
   }
+  points.push(...deckExtremes(layout, runs));
   if (runs.has('squeeze-pad')) points.push(...layout.roof);
   if (points.length === 0) points.push(layout.pivot, layout.mouth);
   return points;

@@ -1,6 +1,8 @@
 import { planPoint } from '../base/points.ts';
 import { radians } from '../base/quantity.ts';
 import { type Brief, type Fault } from '../brief/types.ts';
+import { deckFouls } from './catwalks/deck-fouls.ts';
+import { standCatwalks } from './catwalks/stand-catwalks.ts';
 import { chainFences } from './chains.ts';
 import { findCorners } from './corners.ts';
 import { closingPlates } from './closing-plates.ts';
@@ -68,6 +70,8 @@ export function layOut(brief: Brief): LayoutResult {
   if (added.faults.length > 0) return { ok: false, faults: added.faults };
   const short = [...bayFaults(brief, fences), ...rowFaults(brief, added)];
   if (short.length > 0) return { ok: false, faults: short };
+  const stood = standCatwalks(brief, setOut.runs, fences);
+  if (stood.faults.length > 0) return { ok: false, faults: stood.faults };
 
   const runs = [...setOut.runs, ...back.runs, ...added.ramps.map((ramp) => ramp.run)];
   const posts = [...standing, ...added.posts];
@@ -82,6 +86,7 @@ export function layOut(brief: Brief): LayoutResult {
       ramps: added.ramps,
       holdingPens: setOut.holdingPens,
       openings: standOpenings(brief, inOrder(brief, [...fitted.spots, ...added.spots]), fences),
+      catwalks: stood.catwalks,
       crowdGate: standCrowdGate(brief, fences),
       roof,
       pivot,
@@ -90,7 +95,12 @@ export function layOut(brief: Brief): LayoutResult {
       funnelLength: setOut.funnelLength,
       pivotWedge: wedge,
       pivotGap: gaps,
-      fouls: [...findFouls({ runs, fences, joins, posts }), ...fitted.fouls, ...added.fouls],
+      fouls: [
+        ...findFouls({ runs, fences, joins, posts }),
+        ...deckFouls(stood.catwalks, { fences, joins, posts: posts.filter(({ kind }) => kind === 'pivot-post') }),
+        ...fitted.fouls,
+        ...added.fouls,
+      ],
     },
   };
 }

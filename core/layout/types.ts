@@ -5,6 +5,7 @@ import { type PlanPoint } from '../base/points.ts';
 import { type FenceBrief, type HoldingPenBrief, type RampBrief, type Side } from '../brief/types.ts';
 import { type RampFigures } from './ramps/figures.ts';
 import { type Section } from '../steel/types.ts';
+import { type Catwalk } from './catwalks/types.ts';
 import { type CrowdGate, type Opening } from './openings/types.ts';
 
 /** One run of the path, in walking order: `alley-1` …, `crowd-pen`, `junction`, `chute-1` …. */
@@ -151,6 +152,8 @@ export interface Foul {
   readonly runs: readonly string[];
   /** foul-opening: the opening that is left out, and the one that it lies over; null where that is its run's end. */
   readonly openings?: { readonly path: string; readonly other: string | null };
+  /** foul-fence: the catwalk that stands in a fence, and the other catwalk where it is one that it stands in. */
+  readonly deck?: { readonly path: string; readonly other: string | null };
 }
 
 /** A ramp with its dock as it lies. Its fences and posts stand among those of the layout, under its run's name. */
@@ -189,6 +192,8 @@ export interface Layout {
   readonly holdingPens: readonly HoldingPen[];
   /** Those that stand, a holding pen's gate under that pen's path; one that fouls is among the fouls. */
   readonly openings: readonly Opening[];
+  /** In the order of the brief. */
+  readonly catwalks: readonly Catwalk[];
   readonly crowdGate: CrowdGate;
   /** Corners of the roof over the squeeze pad, in turn; none without one. */
   readonly roof: readonly PlanPoint[];

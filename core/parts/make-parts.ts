@@ -1,6 +1,7 @@
 import { type Brief, type Fault } from '../brief/types.ts';
 import { type Layout } from '../layout/index.ts';
 import { clearFigures, figuresOfShortest } from './alike.ts';
+import { catwalkPieces } from './catwalks/catwalk-pieces.ts';
 import { copedRails } from './coped-rails.ts';
 import { type DraftPiece } from './draft-piece.ts';
 import { FaultList } from './faults.ts';
@@ -28,7 +29,7 @@ export type PartsResult =
 export function makeParts(brief: Brief, layout: Layout): PartsResult {
   const faults = new FaultList(brief);
   const gates = gateParts(brief, layout, faults);
-  const drafts = [...railsAndSkins(brief, layout, faults), ...rampPieces(brief, layout, faults), ...postPieces(layout), ...platePieces(layout), ...gates.pieces];
+  const drafts = [...railsAndSkins(brief, layout, faults), ...rampPieces(brief, layout, faults), ...postPieces(layout), ...platePieces(layout), ...gates.pieces, ...catwalkPieces(layout)];
   if (faults.all.length > 0) return { ok: false, faults: faults.all };
   const marked = markPieces(brief, walkOrder(layout, drafts));
   holdStock(brief, marked.pieces, faults);

@@ -1,7 +1,10 @@
 import { type PieceKind } from './types.ts';
 
-/** The letter that a kind's marks begin with: rail, post, skin, closing plate, piece of a gate, cleat, deck plank, bumper. */
-const LETTER: Readonly<Record<PieceKind, string>> = { rail: 'R', post: 'P', skin: 'S', plate: 'C', gate: 'G', cleat: 'K', deck: 'D', bumper: 'B' };
+/** The letter that a kind's marks begin with: rail, post, skin, closing plate, piece of a gate, cleat, deck, bumper; bearer, bracket, toe board, guard and step of a catwalk. */
+const LETTER: Readonly<Record<PieceKind, string>> = {
+  rail: 'R', post: 'P', skin: 'S', plate: 'C', gate: 'G', cleat: 'K', deck: 'D', bumper: 'B',
+  bearer: 'E', bracket: 'A', 'toe-board': 'T', guard: 'U', step: 'F',
+};
 
 /** Numbers of more digits are a person's own marks: they are never given again, but do not drive the count on. */
 const MOST_DIGITS = 6;

@@ -1,10 +1,10 @@
 /** Pieces of steel. One entry is one physical piece where it stands; alike pieces bear one mark. */
 import { type FlatShape } from '../base/flat-shape.ts';
 import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
-import { type PlanPoint } from '../base/points.ts';
+import { type PlanPoint, type Vec } from '../base/points.ts';
 import { type Side } from '../brief/types.ts';
 
-export type PieceKind = 'rail' | 'post' | 'skin' | 'plate' | 'gate' | 'cleat' | 'deck' | 'bumper';
+export type PieceKind = 'rail' | 'post' | 'skin' | 'plate' | 'gate' | 'cleat' | 'deck' | 'bumper' | 'bearer' | 'bracket' | 'toe-board' | 'guard' | 'step';
 
 /**
  * How an end is cut. Mitre: positive where the long point is on the bend's outside; on a straight piece, which can be turned over, the
@@ -43,7 +43,31 @@ export type Place =
   /** A cleat across a ramp, its lower edge so far up the slope. */
   | { readonly kind: 'cleat'; readonly up: Inches }
   /** Across the truck's end of a dock. */
-  | { readonly kind: 'bumper' };
+  | { readonly kind: 'bumper' }
+  | CatwalkPlace;
+
+/**
+ * A piece of a catwalk. `plan`: its outline from above; heights from the ground. `roll`: its stretch with the deck's parts laid flat side
+ * by side from the stretch's beginning, inches along it and, from the deck's edge at the fence, across it. Steps have none.
+ */
+export interface CatwalkPlace {
+  readonly kind: 'catwalk';
+  /** `catwalks[0]`. */
+  readonly catwalk: string;
+  readonly part: CatwalkPart;
+  readonly plan: readonly PlanPoint[];
+  readonly low: Inches;
+  readonly high: Inches;
+  readonly roll: readonly Vec[];
+  /** The end of the deck that it stands across; null: it runs along the deck. */
+  readonly end: 'start' | 'end' | null;
+  /** The flight that it belongs to, and what it looks like from its side: x out from the deck's edge, y from the ground. */
+  readonly flight: { readonly at: 'start' | 'end'; readonly side: readonly Vec[] } | null;
+}
+
+export type CatwalkPart =
+  | 'deck' | 'bearer' | 'cross' | 'bracket' | 'leg' | 'foot' | 'toe' | 'guard-post' | 'top-rail' | 'mid-rail'
+  | 'stringer' | 'tread' | 'step-post' | 'step-rail';
 
 export type GatePart =
   | 'stile' | 'rail' | 'bar' | 'skin' | 'stop' | 'upright' | 'beam' | 'guide' | 'tooth'

@@ -2,7 +2,7 @@ import { type Layout } from '../layout/index.ts';
 import { type DraftPiece } from './draft-piece.ts';
 import { type PieceKind } from './types.ts';
 
-const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3, gate: 4, deck: 5, cleat: 6, bumper: 7 };
+const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, skin: 2, plate: 3, gate: 4, deck: 5, cleat: 6, bumper: 7, bracket: 8, bearer: 9, 'toe-board': 10, guard: 11, step: 12 };
 
 /** Pieces in the order of the walk: run, side (left first), bay, kind, then from the ground up. */
 export function walkOrder(layout: Layout, pieces: readonly DraftPiece[]): readonly DraftPiece[] {
@@ -34,6 +34,8 @@ function heightOf({ place }: DraftPiece): number {
     case 'post':
     case 'bumper':
       return 0;
+    case 'catwalk':
+      return place.low;
     case 'gate':
       return place.outline.kind === 'bar' ? place.outline.a.y : place.outline.bottom;
   }

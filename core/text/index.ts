@@ -11,6 +11,7 @@ import { fieldLabels } from './en/brief/labels.ts';
 import { browserDesk } from './en/browser-desk.ts';
 import { capacityWords } from './en/capacity.ts';
 import { checklistWords } from './en/checklist.ts';
+import { catwalks } from './en/catwalks.ts';
 import { command } from './en/command.ts';
 import { details } from './en/details.ts';
 import { cutList } from './en/cut-list.ts';
@@ -49,6 +50,7 @@ const table = {
   ...browserDesk,
   ...capacityWords,
   ...checklistWords,
+  ...catwalks,
   ...choiceWords,
   ...command,
   ...details,

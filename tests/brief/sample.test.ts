@@ -51,12 +51,13 @@ describe('the example of the project contract', () => {
   });
 
   test('counts what a later version builds', () => {
-    expect(brief.later).toEqual({ openings: 0, catwalks: 1 });
+    expect(brief.later).toEqual({ openings: 0, catwalks: 0 });
   });
 
   test('leaves to defaults the stock of the pivot post and of what gates are built of, and what has come to the format since', () => {
-    const pipes = ['4', '1 1/2', '1', '3/4', '1 1/4', '1/2', '5'].map((size) => `pipe ${size} sch 40`);
+    const pipes = [...['4', '1 1/2', '1', '3/4', '1 1/4', '1/2', '5'].map((size) => `pipe ${size} sch 40`), 'tube 2 x 2 x 3/16', 'tube 2 x 6 x 3/16'];
     expect(defaults).toEqual([
+      { path: 'catwalks[0].deckHeight', value: '3\'-6" below the fence\'s top' },
       { path: 'holdingPens[0].swings', value: 'in' }, { path: 'holdingPens[0].hangs', value: 'first' },
       ...['length', 'width'].map((field) => ({ path: `holdingPens[0].${field}`, value: 'by its head, at the area that each needs' })),
       { path: 'holdingPens[0].hingePost', value: 'by the gate\'s width, or the fence\'s own where that is thicker' },

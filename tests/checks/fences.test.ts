@@ -6,7 +6,7 @@ import { findingOf, findingsOf, resultsOf } from './support/checked.ts';
 
 const all = (parts: Partial<FenceBrief>): Brief => makeBrief({ fences: fences(parts) });
 const with_ = (parts: Partial<Brief['fences']>): Brief => makeBrief({ fences: { ...fences(), ...parts } });
-const later = { openings: 0, catwalks: 1 };
+const beside: Brief['catwalks'] = [{ run: 'chute', side: 'right', from: inches(0), to: null, width: inches(20), deckHeight: null, path: 'catwalks[0]' }];
 
 describe('fences', () => {
   // Univ. of Arkansas Extension (MP239 companion): 60 in gentle, 72 in flighty.
@@ -50,7 +50,8 @@ describe('fences', () => {
     const chute = (right: Partial<FenceBrief>) => with_({ chute: { left: fence('a'), right: fence('b', right) } });
     expect(resultsOf(chute({ solidTo: inches(40) }), 'solid-outer')).toEqual(['ok', 'ok', 'ok']);
     expect(resultsOf(chute({ solidTo: inches(0) }), 'solid-outer')).toEqual(['ok', 'ok', 'look']);
-    expect(findingsOf({ ...chute({ solidTo: inches(0) }), later }, 'solid-outer').at(-1)!.where).toBe('not drawn or checked by this version');
+    const decked = findingsOf({ ...chute({ solidTo: inches(0) }), catwalks: beside }, 'solid-outer').at(-1)!;
+    expect([decked.result, decked.where]).toEqual(['ok', 'chute right: beside a catwalk; its skin is asked by the deck']);
   });
 
   it('report their clear gaps, rails and skin as they stand (from memory, no source)', () => {

@@ -129,6 +129,7 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     control: { b: planPoint(240, 0), c: null, note: '' },
     marks: {},
     openings: [],
+    catwalks: [],
     holdingPens: [],
     returnAlley: null,
     later: { openings: 0, catwalks: 0 },

@@ -112,6 +112,7 @@ export function mirrorBrief(brief: Brief): Brief {
     chute: { ...brief.chute, runs: brief.chute.runs.map(mirrorRun) },
     fences: { crowdPen, alley: swap(alley), junction: swap(junction), chute: swap(chute), ramp: swap(ramp), pad: swap(pad), pens: swap(pens) },
     openings: mirrorOpenings(brief.openings),
+    catwalks: brief.catwalks.map((one) => ({ ...one, side: otherSide(one.side) })),
     squeezePad: brief.squeezePad === null ? null : mirrorPad(brief.squeezePad),
     sortPens: brief.sortPens.map((pen) => ({ ...pen, side: otherSide(pen.side) })),
   };

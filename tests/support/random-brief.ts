@@ -6,6 +6,7 @@ import * as fc from 'fast-check';
 import { checkedDraw, seededDraw, type Draw } from './draw.ts';
 import { fenceDepth, POSTS, postSize, randomFence, type RandomFence } from './random-fence.ts';
 import { randomAlley, randomRuns, type RandomRun } from './random-path.ts';
+import { randomCatwalks } from './random-catwalks.ts';
 import { randomReturn } from './random-return.ts';
 import { randomProjectOpenings } from './random-project-openings.ts';
 import { randomSubjects, randomSurroundings } from './random-subjects.ts';
@@ -118,6 +119,7 @@ function drawProject(draw: Draw): ProjectJson {
     shop: randomShop(draw, [base, ...others], pivotPost, footing),
     control: { b: [length(draw.pick([-1, 1]) * draw.figure(120, 480)), length(draw.figure(-240, 240))], ...(draw.chance(0.2) ? { c: [60, length(draw.figure(-480, -120))] } : {}) },
     ...(draw.chance(0.3) ? randomSubjects(draw) : {}),
+    ...(draw.chance(0.3) ? { catwalks: randomCatwalks(draw, { alley, chute, ...corner, hand }, Math.min(...[base, ...others].map(({ height }) => height)), length) } : {}),
     ...(draw.chance(0.6) ? { openings: randomProjectOpenings(draw, { alley, chute, ...corner, hand }, length) } : {}),
     ...(draw.chance(0.12) ? { returnAlley: randomReturn(draw, chute, corner.width, length) } : {}),
   };

@@ -24,7 +24,7 @@ export function randomHoldingPen(draw: Draw): Group {
   return { head: draw.chance(0.85) ? draw.whole(1, 60) : draw.whole(1, 20000), ...Object.fromEntries(Object.entries(said).filter(([name]) => draw.chance(chances[name] ?? 0.5))) };
 }
 
-/** Catwalks, ramps, pad and pens; each of them left out as often as not. */
+/** Ramps, pad and pens; each of them left out as often as not. */
 export function randomSubjects(draw: Draw): Group {
   const side = (): string => draw.pick(['left', 'right']);
   const catwalk = (): Group => {
@@ -34,7 +34,6 @@ export function randomSubjects(draw: Draw): Group {
   const padSize = (): number => draw.figure(48, draw.chance(0.75) ? 240 : 1200);
   const roof = (): Group => ({ length: draw.figure(48, 1200), width: draw.figure(48, 1200), open: draw.pick([['in', 'out'], ['left'], []]), daylight: draw.pick([0, 0.2, 1]) });
   const all: Group = {
-    catwalks: some(draw, 2, catwalk),
     ramps: some(draw, 2, () => randomRamp(draw)),
     squeezePad: { length: padSize(), width: padSize(), ...(draw.chance(0.5) ? { roof: roof() } : {}) },
     sortPens: some(draw, 2, () => ({ side: side(), ...(draw.chance(0.8) ? { gate: draw.chance(0.7) ? draw.figure(60, 168) : draw.figure(10, 240) } : {}) })),

@@ -50,6 +50,7 @@ function callouts(piece: Piece, fence: Fence, scale: number): CalloutSpec[] {
     case 'cleat':
     case 'bumper':
     case 'gate':
+    case 'catwalk':
       return [];
   }
 }

@@ -5,6 +5,7 @@ import { inches, radians } from '../../base/quantity.ts';
 import { type DimensionSpec } from '../../drafting/model.ts';
 import { overall } from '../../drawings/plan.ts';
 import { facePoint, radiusAtOffset, type Fence, type Run } from '../../layout/index.ts';
+import { catwalkSizes } from './catwalk-sizes.ts';
 import { holdingSizes } from './holding-sizes.ts';
 import { openingSizes } from './opening-sizes.ts';
 import { rampSizes } from './ramp-sizes.ts';
@@ -13,7 +14,7 @@ import { type Contributor, type Scene, type SizeShown } from './show.ts';
 
 export const sizes: Contributor = (scene) => {
   const { options, extremes, h } = scene;
-  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...rampSizes(scene), ...yardSizes(scene), ...holdingSizes(scene)].filter(({ path }) => path === options.dragged) };
+  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...catwalkSizes(scene), ...rampSizes(scene), ...yardSizes(scene), ...holdingSizes(scene)].filter(({ path }) => path === options.dragged) };
   if (!options.sizes) return {};
   return { sizes: [...overall(extremes, options.scale, h).map((spec) => ({ path: null, spec })), ...fieldSizes(scene), ...yardSizes(scene), ...holdingSizes(scene)] };
 };

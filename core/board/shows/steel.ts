@@ -3,6 +3,7 @@ import { type Curve } from '../../base/curve.ts';
 import { type PlanPoint, type ViewPoint } from '../../base/points.ts';
 import { PENS } from '../../drafting/kit.ts';
 import { type Shape } from '../../drafting/model.ts';
+import { deckPlanShapes } from '../../drawings/catwalks/shapes.ts';
 import { gatePlanShapes } from '../../drawings/gate-plan.ts';
 import { rampsFromAbove } from '../../drawings/ramps/from-above.ts';
 import { roofShapes } from '../../drawings/yard/roof-shapes.ts';
@@ -25,6 +26,7 @@ export const steel: Contributor = ({ input: { layout, parts }, options: { scale 
       ...rampsFromAbove(layout, new Set(layout.ramps.map((ramp) => ramp.name))),
       ...roofShapes(layout, new Set(['squeeze-pad'])),
       ...walkShapes(layout, new Set(layout.runs.map((run) => run.name))),
+      ...deckPlanShapes(layout, new Set(layout.runs.map((run) => run.name))),
       ...gatePlanShapes(layout, new Set(layout.runs.map((run) => run.name))),
     ],
   };
@@ -45,6 +47,9 @@ function shapesOf(piece: Piece, fence: Fence | undefined, closed: boolean, scale
     case 'bumper':
       return [];
     case 'gate':
+      return [];
+    case 'catwalk':
+      // Its deck is shown with its steps, from the layout.
       return [];
     case 'plate':
       return [{ kind: 'curve', curve: seen({ kind: 'line', a: place.a, b: place.b }), pen: PENS.outline, piece: key }];

@@ -73,7 +73,9 @@ function madeStanding(pattern: string, units: LengthUnits): Standing | null {
     case 'crowdPen.pivotLength':
       return plain(say('term.height-and-depth'));
     case 'catwalks[].deckHeight':
-      return plain(say('term.under-the-fence', { below: printExactly(inches(42), units) }));
+      return plain(say('term.under-the-fence', { below: printExactly(inches(DEFAULTS.railHeight), units) }));
+    case 'catwalks[].to':
+      return plain(say('term.run-end'));
     case 'holdingPens[].length':
     case 'holdingPens[].width':
       return plain(say('term.by-head'));

@@ -4,6 +4,7 @@ import { say } from '../../text/index.ts';
 import { printLength } from '../../units/index.ts';
 import { parseSection, type Section } from '../../steel/index.ts';
 import { DEFAULTS } from '../defaults.ts';
+import { catwalkSections } from '../catwalk-steel.ts';
 import { gateSections } from '../gate-steel.ts';
 import { holdingGate, returnGate } from '../holding-gate.ts';
 import { type ProjectFile } from '../schema/project.ts';
@@ -14,6 +15,7 @@ import { fenceOfRun } from './fence-of-run.ts';
 import { noteFenceDefaults } from './fence-defaults.ts';
 import { type Filler } from './filler.ts';
 import { resolveHoldingPens, resolveReturn } from './holding-pens.ts';
+import { resolveCatwalks } from './catwalks.ts';
 import { resolveOpenings } from './openings.ts';
 import { resolveShop, type ShopTables } from './shop.ts';
 import { resolveRamps } from './ramps.ts';
@@ -103,6 +105,7 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
   const holdingPens = resolveHoldingPens(file, looked.hingePosts);
   const finished = finishFences(fences);
   const side = otherSide(pen.hand);
+  const catwalks = resolveCatwalks(file);
   const gates = [...openings, ...sortOpenings(sortPens), ...holdingPens.map((one) => ({ ...holdingGate(one), side })), ...(returnAlley === null ? [] : [returnGate(returnAlley)])];
   noteFenceDefaults(fences, filler);
   noteSubjectDefaults(file, filler);
@@ -129,10 +132,11 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     holdingPens,
     returnAlley,
     sortPens,
-    shop: resolveShop(file, looked.tables, [...built, pen.pivotPost, ...gateSections(gates, (run, side) => fenceOfRun(finished, run, side))], filler),
+    shop: resolveShop(file, looked.tables, [...built, pen.pivotPost, ...gateSections(gates, (run, side) => fenceOfRun(finished, run, side)), ...catwalkSections(catwalks)], filler),
     control: resolveControl(file, filler),
     marks: file.marks ?? {},
     openings,
+    catwalks,
     later: countLater(file),
   };
 }

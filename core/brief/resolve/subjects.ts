@@ -6,6 +6,7 @@ import { pathText, type Path } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
 import { type LaterSubjects } from '../types.ts';
 import { type Filler } from './filler.ts';
+import { laterCatwalks } from './catwalks.ts';
 import { laterOpenings } from './openings.ts';
 import { printExactly } from './print-exactly.ts';
 
@@ -49,7 +50,11 @@ export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
     noteGroup(filler, ['openings', i], opening, openingDefaults(opening.kind));
     if ((opening.kind === 'pen-gate' || opening.kind === 'alley-gate') && opening.hingePost === undefined) filler.note(pathText(['openings', i, 'hingePost']), say('term.by-gate-width'));
   });
-  file.catwalks?.forEach((catwalk, i) => { noteGroup(filler, ['catwalks', i], catwalk, DEFAULTS.catwalk); });
+  file.catwalks?.forEach((catwalk, i) => {
+    noteGroup(filler, ['catwalks', i], catwalk, DEFAULTS.catwalk);
+    if (catwalk.to === undefined) filler.note(pathText(['catwalks', i, 'to']), say('term.run-end'));
+    if (catwalk.deckHeight === undefined) filler.note(pathText(['catwalks', i, 'deckHeight']), say('term.under-the-fence', { below: printExactly(inches(DEFAULTS.railHeight), filler.units) }));
+  });
   file.ramps?.forEach((ramp, i) => { noteGroup(filler, ['ramps', i], ramp, rampDefaults(ramp)); });
   file.sortPens?.forEach((pen, i) => { noteGroup(filler, ['sortPens', i], pen, { gate: DEFAULTS.sortGate }); });
   file.holdingPens?.forEach((pen, i) => { noteHolding(filler, i, pen); });
@@ -66,5 +71,5 @@ export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
 /** How many there are of each subject that this version does not build. */
 export const countLater = (file: ProjectFile): LaterSubjects => ({
   openings: laterOpenings(file),
-  catwalks: file.catwalks?.length ?? 0,
+  catwalks: laterCatwalks(file),
 });

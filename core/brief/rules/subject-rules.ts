@@ -61,7 +61,7 @@ export function holdSubjects(judged: Judged): void {
   });
   file.catwalks?.forEach((catwalk, index) => {
     holdRun('catwalks', index, catwalk.run);
-    if (catwalk.to <= (catwalk.from ?? 0)) {
+    if (catwalk.to !== undefined && catwalk.to <= (catwalk.from ?? 0)) {
       const units = file.units ?? 'in';
       judged.report(['catwalks', index, 'to'], 'fault.order', { value: printLength(catwalk.to, units), other: pathText(['catwalks', index, 'from']) });
     }

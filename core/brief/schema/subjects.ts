@@ -24,7 +24,7 @@ export const catwalks = list(fields({
   run: runName(),
   side: side(),
   from: length(RANGES.station).optional(),
-  to: length(RANGES.station),
+  to: length(RANGES.station).optional(),
   width: length(RANGES.catwalkWidth).optional(),
   deckHeight: length(RANGES.deckHeight).optional(),
 }), RANGES.subjects);

@@ -11,6 +11,10 @@ export const fouls = (kind: Exclude<Foul['kind'], 'post-line-offset' | 'foul-ope
   return found.map((foul) => {
     const place = { runs: runsOf(foul), ...printedPoint(brief, foul.at) };
     if (kind === 'foul-post') return judged(false, 1, say('where.foulPost', { ...place, near: printedSmall(brief, foul.measured) }), foul.at);
+    if (foul.deck !== undefined) {
+      const other = foul.deck.other ?? runOf(foul);
+      return judged(false, foul.measured, say('where.foulDeck', { deck: foul.deck.path, other, ...place }), foul.at);
+    }
     return judged(false, foul.measured, say('where.foul', place), foul.at);
   });
 };
@@ -27,6 +31,8 @@ export const openingFouls: Judge = ({ brief, layout }) => {
     return judged(false, foul.measured, where, foul.at);
   });
 };
+
+const runOf = ({ runs }: Foul): string => runs[runs.length - 1] ?? '';
 
 function runsOf(foul: Foul): string {
   const [first = '', second = first] = foul.runs;

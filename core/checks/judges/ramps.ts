@@ -3,7 +3,8 @@ import { toDegrees } from '../../base/quantity.ts';
 import { type Ramp } from '../../layout/index.ts';
 import { say } from '../../text/index.ts';
 import { type Context } from '../context.ts';
-import { judged, later, none, unset, type Judge, type Outcome } from '../outcome.ts';
+import { deckGuards } from './catwalks.ts';
+import { judged, none, unset, type Judge, type Outcome } from '../outcome.ts';
 import { least, limitText, meets, most, near, range, type Limit } from '../rules/limit.ts';
 import { rules } from '../rules/table.ts';
 import { printed, printedAngle, printedSmall } from '../words/print.ts';
@@ -102,6 +103,6 @@ export const catwalkGuard: Judge = (context) => {
       { verdict: 'look', measured: height, where: say('where.dockEnd', named), at: ramp.at },
     ];
   });
-  const catwalks = brief.later.catwalks > 0 ? later() : [];
-  return docks.length + catwalks.length > 0 ? [...docks, ...catwalks] : none();
+  if (layout.catwalks.length + brief.later.catwalks === 0) return docks.length > 0 ? docks : none();
+  return [...docks, ...deckGuards(context)];
 };

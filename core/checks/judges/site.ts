@@ -1,6 +1,6 @@
 /** What the site decides. */
 import { say } from '../../text/index.ts';
-import { judged, later, none, unset, type Judge } from '../outcome.ts';
+import { judged, unset, type Judge } from '../outcome.ts';
 
 export const tenure: Judge = ({ brief }) => {
   switch (brief.site.tenure) {
@@ -12,9 +12,3 @@ export const tenure: Judge = ({ brief }) => {
 
 /** A note for a person: no brief names its lamps. */
 export const nightLight: Judge = () => [{ verdict: 'look', measured: null, where: say('where.lightNote'), at: null }];
-
-/** Of a catwalk outside the United States. */
-export const railOtherJurisdiction: Judge = ({ brief }) => {
-  if (brief.later.catwalks === 0 || brief.site.jurisdiction === 'us') return none();
-  return brief.site.jurisdiction === null ? unset(['site.jurisdiction']) : later();
-};

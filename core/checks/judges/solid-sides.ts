@@ -3,7 +3,7 @@ import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { otherSide, type Brief } from '../../brief/types.ts';
 import { type Fence } from '../../layout/index.ts';
 import { say } from '../../text/index.ts';
-import { judged, later, none, type Judge, type Outcome } from '../outcome.ts';
+import { judged, none, type Judge, type Outcome } from '../outcome.ts';
 import { groupFences, partOf, type FenceGroup } from '../words/fence-groups.ts';
 import { printed } from '../words/print.ts';
 
@@ -15,18 +15,18 @@ export const solidCrowd: Judge = ({ brief, layout }) =>
 
 /**
  * Perimeter runs: the pen's outer side, along the alley and the junction (the pen itself is `solid-crowd`'s); closed means to the top.
- * Both sides of the chute are closed in part at least; a catwalk in the brief excuses one of them, which this version cannot tell.
+ * A side of the chute with no catwalk is closed in part at least; one beside a catwalk is asked by `catwalk-skin`.
  */
 export const solidOuter: Judge = ({ brief, layout }) => {
   const outer = otherSide(brief.crowdPen.hand);
   const perimeter = layout.fences.filter((fence) => fence.side === outer && (partOf(fence.run) === 'alley' || fence.run === 'junction'));
-  const chute = bySkin(layout.fences.filter((fence) => partOf(fence.run) === 'chute'));
+  const decked = new Set(layout.catwalks.flatMap(({ stretches }) => stretches.map(({ run, side }) => `${run} ${side}`)));
+  const [beside, bare] = [true, false].map((with_) =>
+    bySkin(layout.fences.filter((fence) => partOf(fence.run) === 'chute' && decked.has(`${fence.run} ${fence.side}`) === with_)));
   return [
     ...bySkin(perimeter).map((group) => skinOutcome(brief, group, isClosed(group.first))),
-    ...chute.flatMap((group): readonly Outcome[] => {
-      const met = isPartClosed(group.first);
-      return !met && brief.later.catwalks > 0 ? later() : [skinOutcome(brief, group, met)];
-    }),
+    ...bare!.map((group) => skinOutcome(brief, group, isPartClosed(group.first))),
+    ...beside!.map(({ names }) => judged(true, null, say('where.besideCatwalk', { fences: names }))),
   ];
 };
 

@@ -1,21 +1,24 @@
-/** Swings against walls, over the edges of docks, and against one another. */
+/** Swings against walls, decks, over the edges of docks, and against one another. A backstop slides between its own posts: it meets no deck. */
 import { curvePoint, type Curve } from '../../base/curve.ts';
 import { faceCurve, rampParts, type Fence, type Layout } from '../../layout/index.ts';
 import { say } from '../../text/index.ts';
 import { type PlanPoint } from '../../base/points.ts';
 import { judged, type Judge, type Outcome } from '../outcome.ts';
 import { faceMeets, sectorsMeet } from '../swings/sector.ts';
+import { rules } from '../rules/table.ts';
+import { decksBehind, decksMet } from '../swings/decks.ts';
 import { swingsOf, type Swinging } from '../swings/swings.ts';
-import { printedPoint } from '../words/print.ts';
+import { printed, printedPoint } from '../words/print.ts';
 
 /**
- * Each foul by itself. A man gate that opens into the crowd gate's sweep is none: it stands shut by its spring. But it can't be opened
+ * Each foul by itself. A man gate behind which a deck stands higher than a step is no way out: a foul too.
+ * A man gate that opens into the crowd gate's sweep is none: it stands shut by its spring. But it can't be opened
  * while the crowd gate stands before it, so a person looks. A latched gate may be left open, so there it is one.
  */
 export const swingFoul: Judge = ({ brief, layout }) => {
   const swings = swingsOf(layout);
   const found: Outcome[] = [];
-  const tell = (key: 'where.swingWall' | 'where.swingEdge' | 'where.swingGate' | 'where.swingCrowd', one: Swinging, other: string, at: PlanPoint): void => {
+  const tell = (key: 'where.swingWall' | 'where.swingEdge' | 'where.swingDeck' | 'where.swingGate' | 'where.swingCrowd', one: Swinging, other: string, at: PlanPoint): void => {
     const where = say(key, { gate: nameOf(one), other, ...printedPoint(brief, at) });
     found.push(key === 'where.swingCrowd' ? { verdict: 'look', measured: 0, where, at } : judged(false, 1, where, at));
   };
@@ -23,6 +26,13 @@ export const swingFoul: Judge = ({ brief, layout }) => {
     for (const { fence, at } of wallsMet(one, layout.fences)) tell('where.swingWall', one, say('where.side', { run: fence.run, side: fence.side }), at);
   }
   for (const { one, ramp, at } of edgesMet(swings, layout)) tell('where.swingEdge', one, ramp, at);
+  for (const one of swings) for (const { path, at } of decksMet(one.sector, layout.catwalks)) tell('where.swingDeck', one, path, at);
+  for (const gate of layout.openings) {
+    if (gate.kind !== 'man-gate') continue;
+    for (const { path, deckHeight } of decksBehind(layout, gate, rules['stair-rise'].limit.values.riser)) {
+      found.push(judged(false, 1, say('where.gateBehindDeck', { gate: gate.path, other: path, deck: printed(brief, deckHeight) }), gate.at));
+    }
+  }
   swings.forEach((one, i) => {
     for (const other of swings.slice(i + 1)) {
       const at = sectorsMeet(one.sector, other.sector);

@@ -100,7 +100,7 @@ const ORIGINS: Readonly<Record<string, FieldOrigin>> = {
   'openings[].at': by('first-backstop', 'backstop-count', 'foul-opening'),
   'openings[].width': by('man-pass'),
   'openings[].held': by('first-backstop-held', 'quiet'),
-  catwalks: by('crowd-catwalk', 'catwalk-guard', 'midrail', 'toe-board', 'stair-rise'),
+  catwalks: by('crowd-catwalk', 'catwalk-guard', 'midrail', 'toe-board', 'rail-load', 'stair-rise', 'swing-foul', 'foul-fence'),
   'catwalks[].width': by('catwalk-width'),
   'catwalks[].deckHeight': by('rail-height', 'rail-other-jurisdiction', 'catwalk-guard', 'catwalk-skin'),
   ramps: by('load-ramp-slope', 'ramp-cleat-needed', 'solid-ramp'),

@@ -20,4 +20,10 @@ export const layoutFaults = {
   'fault.opening-no-dock': '{run} has no level dock for a gate to hang beside; allowed is a {field} over 0',
   'fault.opening-fence': 'there is no fence on the {side} side of {run}; allowed is {allowed}',
   'fault.opening-beyond': '{at} lies beyond the end of {run}; allowed is 0 to {length}',
+  'fault.catwalk-beyond': '{to} lies beyond the end of {run}; allowed is up to {length}',
+  'fault.catwalk-start': '{from} leaves no deck before the end of {run}; allowed is under {length}',
+  'fault.catwalk-above': 'a deck of {deck} stands higher than its fence and the posts that carry it; allowed is up to {height}',
+  'fault.catwalk-radius': 'a deck of {width} on the inside of the curve of {run} leaves no way to walk; allowed is up to {most}',
+  'fault.catwalk-short': 'leaves {width} for the steps at an end of the deck, must be {least} at least: a longer catwalk or a narrower deck is allowed',
+  'fault.catwalk-sheet': 'no stock sheet and stock length hold a part of a deck {width} wide: a larger stock sheet or a narrower deck is allowed',
 } as const;

@@ -15,5 +15,6 @@ export const terms = {
   'term.under-the-fence': '{below} below the fence\'s top',
   'term.by-head': 'by its head, at the area that each needs',
   'term.by-gate-width': 'by the gate\'s width, or the fence\'s own where that is thicker',
+  'term.run-end': 'the run\'s end',
   'term.clear-of-all': 'clear of everything else',
 } as const;

@@ -1,0 +1,60 @@
+/** A flight of steps from its side: stringers, treads and rails, every rise and run. */
+import { radians } from '../../base/quantity.ts';
+import { viewPoint, type Vec } from '../../base/points.ts';
+import { PENS } from '../../drafting/kit.ts';
+import { type CalloutSpec, type Shape } from '../../drafting/model.ts';
+import { type Catwalk, type StepFlight } from '../../layout/index.ts';
+import { say } from '../../text/index.ts';
+import { printAngle } from '../../units/index.ts';
+import { type Block } from '../flow.ts';
+import { type Page } from '../input.ts';
+import { line, outline, rectangle } from '../ramps/shapes.ts';
+import { type DeckPiece } from './shapes.ts';
+import { sideBlock, sideScale, type SideView } from './side-view.ts';
+
+/** How much of the deck is drawn, inches. */
+const STUB = 8;
+
+export function stepsBlock(page: Page, catwalk: Catwalk, flight: StepFlight, pieces: readonly DeckPiece[], mark: string): Block | null {
+  if (flight.risers < 2) return null;
+  const { deckHeight } = catwalk;
+  const { risers, riser, tread, angle, at } = flight;
+  const own = pieces.filter(({ place }) => place.flight?.at === at);
+  // Of two that hide one another from the side, the first.
+  const shown = own.filter(({ place }, i) => own.findIndex((one) => same(one.place.flight!.side, place.flight!.side)) === i);
+  const reach = risers * tread;
+  const view: SideView = {
+    id: `steps ${mark} ${at}`,
+    title: say(`drawings.catwalk.steps.${at}`, { mark, risers, angle: printAngle(angle) }),
+    label: mark,
+    left: -STUB, right: reach, low: 0, high: Math.max(deckHeight, ...own.map(({ place }) => place.high)),
+    shapes: [
+      line(PENS.thin, { x: -STUB, y: 0 }, { x: reach + 6, y: 0 }),
+      line(PENS.thin, { x: -STUB, y: deckHeight }, { x: 0, y: deckHeight }),
+      ...shown.flatMap(({ piece, place }): Shape[] => outline(PENS.outline, place.flight!.side, piece.key)),
+      ...rectangle(PENS.thin, -2, 0, Math.max(0, deckHeight - 2.1875), deckHeight - 0.1875),
+    ],
+    labels: [],
+    callouts: marks(shown),
+    dimensions: (h) => [
+      { measure: 'angle', required: false, center: viewPoint(reach, 0), from: radians(Math.PI - angle), to: radians(Math.PI), offsets: [14, 20, 28].map((by) => by * h) },
+    ],
+    widths: [STUB, ...Array.from({ length: risers - 1 }, (_, i) => STUB + (i + 1) * tread)],
+    heights: Array.from({ length: risers }, (_, i) => (i + 1) * riser),
+  };
+  return sideBlock(page, view, sideScale(page, { ...view, right: reach * 2 }, 0.5));
+}
+
+const same = (a: readonly Vec[], b: readonly Vec[]): boolean => a.every(({ x, y }, i) => Math.abs(x - b[i]!.x) < 1e-9 && Math.abs(y - b[i]!.y) < 1e-9);
+
+function marks(shown: readonly DeckPiece[]): CalloutSpec[] {
+  const seen = new Set<string>();
+  return shown.flatMap(({ piece, place }): CalloutSpec[] => {
+    if (seen.has(piece.mark)) return [];
+    seen.add(piece.mark);
+    const side = place.flight!.side;
+    const at = { x: side.reduce((sum, { x }) => sum + x, 0) / side.length, y: side.reduce((sum, { y }) => sum + y, 0) / side.length };
+    const toward = place.part === 'stringer' ? { x: -0.6, y: -1 } : { x: 1, y: 0.8 };
+    return [{ text: piece.mark, target: viewPoint(at.x, at.y), piece: piece.key, toward, layer: 'MARKS' }];
+  });
+}
