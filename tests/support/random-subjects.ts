@@ -27,10 +27,6 @@ export function randomHoldingPen(draw: Draw): Group {
 /** Ramps, pad and pens; each of them left out as often as not. */
 export function randomSubjects(draw: Draw): Group {
   const side = (): string => draw.pick(['left', 'right']);
-  const catwalk = (): Group => {
-    const from = draw.figure(0, 60);
-    return { run: 'chute', side: side(), from, to: from + draw.figure(24, 240), width: draw.figure(12, 60), ...(draw.chance(0.5) ? { deckHeight: draw.figure(0, 72) } : {}) };
-  };
   const padSize = (): number => draw.figure(48, draw.chance(0.75) ? 240 : 1200);
   const roof = (): Group => ({ length: draw.figure(48, 1200), width: draw.figure(48, 1200), open: draw.pick([['in', 'out'], ['left'], []]), daylight: draw.pick([0, 0.2, 1]) });
   const all: Group = {
