@@ -49,11 +49,8 @@ import { sortGate } from './judges/sorting.ts';
 import { sunGlare } from './judges/sun-glare.ts';
 import { swingFoul } from './judges/swing-foul.ts';
 import { controlClear, tieAngle } from './judges/stakeout.ts';
-import { later, type Judge } from './outcome.ts';
+import { type Judge } from './outcome.ts';
 import { type RuleId } from './rules/table.ts';
-
-/** On the decks of catwalks nobody is looked for yet. */
-const crewSeen: Judge = (context) => [...(context.brief.squeezePad === null && context.brief.catwalks.length + context.brief.later.catwalks > 0 ? later() : crewHidden(context))];
 
 export const judges: Readonly<Record<RuleId, Judge>> = {
   'crowd-sweep': crowdSweep,
@@ -64,7 +61,7 @@ export const judges: Readonly<Record<RuleId, Judge>> = {
   'lead-length': leadLength,
   'see-ahead': seesAhead,
   'squeeze-hidden': squeezeHidden,
-  'crew-hidden': crewSeen,
+  'crew-hidden': crewHidden,
   'single-turn': singleTurn,
   'first-backstop': firstBackstop,
   'first-backstop-held': firstBackstopHeld,

@@ -35,6 +35,16 @@ describe('the crew at the squeeze pad (common practice, no source)', () => {
     expect(findingOf(long(176), 'squeeze-hidden').result).toBe('ok');
   });
 
+  it('is looked for on the decks of catwalks too: whoever stands over the fence is seen from the chute, and not behind one that is closed as high', () => {
+    const beside = (height: number, deckHeight: number): Brief => makeBrief({
+      chute: { width: inches(28), runs: [straight(240)] }, fences: fences({ solidFrom: inches(0), height: inches(height), solidTo: inches(height) }),
+      catwalks: [{ run: 'chute', side: 'left', from: inches(0), to: null, width: inches(20), deckHeight: inches(deckHeight), path: 'catwalks[0]' }],
+    });
+    expect(findingOf(beside(60, 18), 'crew-hidden')).toMatchObject({ result: 'look', measured: expect.any(Number), where: expect.stringMatching(/^catwalks\[0\]: .* in sight/) });
+    // 66 in tall on the ground behind a fence closed to 66 in, from an eye at 50 in: no line clears the fence.
+    expect(findingOf(beside(66, 0), 'crew-hidden')).toMatchObject({ result: 'ok', measured: 0 });
+  });
+
   it('is nobody where there is no pad', () => {
     for (const id of ['squeeze-hidden', 'crew-hidden'] as const) expect(findingOf(makeBrief(), id)).toMatchObject({ result: 'ok', measured: null, where: 'none in this project' });
   });

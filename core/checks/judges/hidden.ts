@@ -2,9 +2,9 @@
 import { curvePoint } from '../../base/curve.ts';
 import { say } from '../../text/index.ts';
 import { type Context } from '../context.ts';
-import { judged, none, type Judge, type Outcome } from '../outcome.ts';
+import { judged, later, none, type Judge, type Outcome } from '../outcome.ts';
 import { type HighPoint } from '../sight/line-of-sight.ts';
-import { chuteEyes, padCrew, personSeen, type Person } from '../sight/people.ts';
+import { chuteEyes, deckPeople, padCrew, personSeen, type Person } from '../sight/people.ts';
 import { solidWalls, type SolidWall } from '../sight/solid-walls.ts';
 import { printedPoint } from '../words/print.ts';
 
@@ -27,8 +27,11 @@ export const squeezeHidden: Judge = (context) => {
 export const crewHidden: Judge = (context) => {
   const { brief, layout, chute } = context;
   const pad = padOf(context);
-  const places: readonly (readonly [string, readonly Person[]])[] = pad === undefined ? [] : [[pad.name, padCrew(pad, brief.chute.width)]];
-  if (places.length === 0) return none();
+  const places: readonly (readonly [string, readonly Person[]])[] = [
+    ...(pad === undefined ? [] : [[pad.name, padCrew(pad, brief.chute.width)] as const]),
+    ...layout.catwalks.map((catwalk) => [catwalk.path, deckPeople(catwalk)] as const),
+  ];
+  if (places.length === 0) return brief.later.catwalks > 0 ? later() : none();
   const eyes = chuteEyes(chute, brief.cattle.bodyLength, brief.cattle.eyeHeight, MOST_EYES);
   const walls = solidWalls(layout);
   return places.map(([name, people]) => seenOutcome(context, name, people, eyes, walls));

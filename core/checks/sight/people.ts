@@ -1,6 +1,6 @@
 import { curveHeading, curvePoint } from '../../base/curve.ts';
 import { leftOf, planPoint, type PlanPoint, unitAt } from '../../base/points.ts';
-import { type Run } from '../../layout/index.ts';
+import { type Catwalk, type Run } from '../../layout/index.ts';
 import { type HighPoint, isSeen } from './line-of-sight.ts';
 import { type SolidWall } from './solid-walls.ts';
 
@@ -29,6 +29,12 @@ export function padCrew(pad: Run, chuteWidth: number): readonly Person[] {
     return { at: planPoint(middle.x + left.x * offset, middle.y + left.y * offset), floor: 0 };
   }));
 }
+
+/** Somebody on every part of a catwalk's deck, in its middle. */
+export const deckPeople = (catwalk: Catwalk): readonly Person[] => catwalk.stretches.flatMap(({ parts }) => parts.map(({ corners }): Person => ({
+  at: planPoint(corners.reduce((sum, { x }) => sum + x, 0) / corners.length, corners.reduce((sum, { y }) => sum + y, 0) / corners.length),
+  floor: catwalk.deckHeight,
+})));
 
 /** Eyes along the chute's centerline, a body length or more apart and at most `most` of them; none in the last body length before its end. */
 export function chuteEyes(chute: readonly Run[], bodyLength: number, height: number, most: number): readonly HighPoint[] {

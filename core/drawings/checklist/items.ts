@@ -19,14 +19,14 @@ const EVERYWHERE: readonly StringKey[] = ['checklist.hangs', 'checklist.shines',
 /** The part that a run belongs to: `chute` of `chute-2`. */
 const partOf = (run: string): string => run.replace(/-\d+$/, '');
 
-/** Every line, in walking order. What any part may have stands at the first run of the part; runs without a length are left out. */
+/** Every line, in walking order. What any part may have stands at the first run of the part; runs without a length and fences beside the walk are left out. */
 export function checkItems(input: Pick<DrawInput, 'brief' | 'layout'>): readonly CheckItem[] {
   const { brief, layout } = input;
   const parts = new Set<string>();
-  return layout.runs.filter((run) => run.length > 0).flatMap((run) => {
+  return layout.runs.filter((run) => run.length > 0 && run.aside !== true).flatMap((run) => {
     const first = !parts.has(partOf(run.name));
     parts.add(partOf(run.name));
-    const looks = [...(first ? EVERYWHERE.map((key) => say(key)) : []), ...ownItems(brief, layout, run), ...sunItem(brief, run), ...gateItems(layout, run)];
+    const looks = [...(first ? EVERYWHERE.map((key) => say(key)) : []), ...ownItems(brief, layout, run), ...sunItem(brief, run), ...deckItem(layout, run), ...gateItems(layout, run)];
     return looks.map((look): CheckItem => ({ run: run.name, look }));
   });
 }
@@ -52,6 +52,9 @@ function sunItem(brief: Brief, run: Run): readonly string[] {
   const glare = runGlare(run, site.bearing, lowSuns(site));
   return glare.hours.length === 0 ? [] : [say('checklist.sun', { hours: glareWords(glare) })];
 }
+
+const deckItem = (layout: Layout, run: Run): readonly string[] =>
+  (layout.catwalks.some(({ stretches }) => stretches.some((stretch) => stretch.run === run.name)) ? [say('checklist.catwalk')] : []);
 
 function gateItems(layout: Layout, run: Run): readonly string[] {
   const marks = gateMarks(layout);

@@ -5,7 +5,7 @@ import { makeText, measureText, PENS, type Kit } from '../../drafting/kit.ts';
 import { type Stroke } from '../../drafting/primitives.ts';
 import { lineStroke, toSheet } from '../../drafting/strokes.ts';
 import { wrapText } from '../../drafting/wrap.ts';
-import { type ReportTable } from './report-rows.ts';
+import { type ReportTable } from './report-data.ts';
 
 /** Something that stands across the page and is never cut: its height, and its strokes once its top is known. */
 export interface Block {

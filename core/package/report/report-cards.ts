@@ -6,12 +6,7 @@ import { type Stroke } from '../../drafting/primitives.ts';
 import { lineStroke, toSheet } from '../../drafting/strokes.ts';
 import { wrapText } from '../../drafting/wrap.ts';
 import { type Block } from './report-blocks.ts';
-
-export interface ReportCard {
-  readonly lines: readonly string[];
-  /** In the plan; null where the finding has no place. */
-  readonly at: Vec | null;
-}
+import { type ReportCard } from './report-data.ts';
 
 export type DrawPlace = (at: Vec, frame: Rect) => Stroke[];
 

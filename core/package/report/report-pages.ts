@@ -7,8 +7,8 @@ import { type Font } from '../../drafting/font.ts';
 import { type Sheet, type Stroke } from '../../drafting/primitives.ts';
 import { say } from '../../text/index.ts';
 import { type Block, gapBlock, headingBlock, paragraphBlocks, rowBlock } from './report-blocks.ts';
-import { cardBlocks, type DrawPlace, type ReportCard } from './report-cards.ts';
-import { type ReportTable } from './report-rows.ts';
+import { cardBlocks, type DrawPlace } from './report-cards.ts';
+import { type ReportCard, type ReportTable } from './report-data.ts';
 
 /** A part of the report under a heading. */
 export type ReportPart =

@@ -1,14 +1,7 @@
 import { type Brief, type DefaultUsed } from '../../brief/index.ts';
 import { dangerOf, type Finding, inOrder, printFigures } from '../../checks/index.ts';
 import { say, type StringKey } from '../../text/index.ts';
-import { type ReportCard } from './report-cards.ts';
-
-/** A table of the report: its columns with their shares of the paper's width, and the words of its rows. */
-export interface ReportTable {
-  readonly title: string;
-  readonly columns: readonly { readonly title: string; readonly share: number }[];
-  readonly rows: readonly (readonly string[])[];
-}
+import { type ReportCard, type ReportTable } from './report-data.ts';
 
 const column = (key: StringKey, share: number): { readonly title: string; readonly share: number } => ({ title: say(key), share });
 
