@@ -1,8 +1,10 @@
 /** A stock sheet as it will be cut: its plates where they lie, a mark for each kind of plate. */
+import { crossings } from '../../base/crossing.ts';
 import { contourBox, contourCurves } from '../../base/flat-curves.ts';
 import { type Contour } from '../../base/flat-shape.ts';
 import { inches } from '../../base/quantity.ts';
 import { sheetPoint, viewPoint } from '../../base/points.ts';
+import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { bandHeight, bandWidth } from '../../drafting/band.ts';
 import { PENS } from '../../drafting/kit.ts';
 import { type BandLabel, type Shape, type View } from '../../drafting/model.ts';
@@ -88,8 +90,20 @@ function labelsOf(keyed: readonly Keyed[]): readonly BandLabel[] {
   for (const one of keyed) groups.set(one.laid.plate.mark, [...(groups.get(one.laid.plate.mark) ?? []), one]);
   return [...groups].map(([mark, list], i) => {
     const top = list.toSorted((a, b) => contourBox(b.laid.shape.outer).high - contourBox(a.laid.shape.outer).high)[0]!;
-    const { left, right, low, high } = contourBox(top.laid.shape.outer);
+    const { low, high } = contourBox(top.laid.shape.outer);
+    const y = (low + 3 * high) / 4;
+    const [left, right] = widthAt(top.laid.shape.outer, y);
     const text = list.length === 1 ? mark : say('nests.times', { mark, count: list.length });
-    return { text, x: inches(left + ((right - left) * (i + 1)) / (groups.size + 1)), targets: [{ y: inches((low + 3 * high) / 4), piece: top.key }] };
+    return { text, x: inches(left + ((right - left) * (i + 1)) / (groups.size + 1)), targets: [{ y: inches(y), piece: top.key }] };
   });
+}
+
+/** Where a level line first enters a plate and next leaves it: a bracket or a trapezoid does not fill its box. */
+function widthAt(contour: Contour, y: number): readonly [number, number] {
+  const { left, right } = contourBox(contour);
+  if (contour.kind === 'circle') return [left, right];
+  const level = { kind: 'line', a: { x: left - 1, y }, b: { x: right + 1, y } } as const;
+  const places = contourCurves(contour).flatMap((curve) => crossings(level, curve)).map(({ x }) => x).toSorted((a, b) => a - b);
+  const from = places[0] ?? left;
+  return [from, places.find((x) => x > from + SAME_LENGTH) ?? right];
 }
