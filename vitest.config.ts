@@ -6,6 +6,8 @@ const PATIENCE = { testTimeout: 120_000, hookTimeout: 120_000 };
 export default defineConfig({
   test: {
     globalSetup: ['tests/support/build-page.ts'],
+    // One of two cores would stand idle.
+    maxWorkers: '100%',
     projects: [
       // What touches no page leaves nothing behind, and loads the core once for all.
       { extends: true, test: { name: 'core', include: ['tests/**/*.test.ts'], exclude: ['tests/window/**'], isolate: false, ...PATIENCE } },
