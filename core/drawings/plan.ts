@@ -11,7 +11,7 @@ import { type Layout, type Run } from '../layout/index.ts';
 import { type Piece } from '../parts/index.ts';
 import { say } from '../text/index.ts';
 import { printAngle } from '../units/index.ts';
-import { boundsOf } from './bounds.ts';
+import { boundsOf, extremesOf } from './bounds.ts';
 import { deckCallouts, deckPlanShapes } from './catwalks/shapes.ts';
 import { flowBlocks } from './flow.ts';
 import { gateCallouts, gatePlanShapes } from './gate-plan.ts';
@@ -74,7 +74,9 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
   const { layout } = input;
   const runs = new Set(names);
   const extremes = siteExtremes(layout, runs);
-  const bounds = boundsOf(extremes);
+  const gates = gatePlanShapes(layout, runs);
+  // A gate's leaf may swing far past the steel of a part of the walk.
+  const bounds = boundsOf([...extremes, ...gates.flatMap((shape) => (shape.kind === 'curve' ? extremesOf(shape.curve) : []))]);
   const title = part ? say('drawings.plan.part', { from: names[0]!, to: names[names.length - 1]! }) : say('drawings.plan.title');
   const margin = { x: 16 * kit.h, y: 11 * kit.h };
   const span = { width: bounds.right - bounds.left, height: bounds.high - bounds.low };
@@ -100,7 +102,7 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
     shapes: [
       ...faceShapes(layout, runs),
       ...walkShapes(layout, runs),
-      ...gatePlanShapes(layout, runs),
+      ...gates,
       ...rampsFromAbove(layout, runs),
       ...deckPlanShapes(layout, runs),
       ...roofShapes(layout, runs),

@@ -4,6 +4,7 @@ import { viewPoint } from '../base/points.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
 import { hasRoom } from '../drafting/draft.ts';
 import { type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
+import { largerPaper, paperNamed } from '../drafting/paper.ts';
 import { type Pen } from '../drafting/primitives.ts';
 import { type Fence } from '../layout/index.ts';
 import { isRampFence } from '../parts/index.ts';
@@ -26,19 +27,30 @@ export function sectionDrawings(input: DrawInput): Drawing[] {
     ].join('|');
     builds.set(key, [...(builds.get(key) ?? []), fence]);
   }
-  const page = pageOf(input);
-  return [...builds.values()].map((fences, i) => {
-    const fence = fences[0]!;
-    const names = fences.map(({ run, side }) => say('drawings.fence.name', { run, side }));
-    const details = [upright(input, fence), fromAbove(input.brief, fence)];
+  return [...builds.values()].map((fences, i) => fitted(input, fences, i));
+}
+
+/** Both views on the brief's paper, on a larger one where their figures and words have no room. */
+function fitted(input: DrawInput, fences: readonly Fence[], index: number): Drawing {
+  const fence = fences[0]!;
+  const names = fences.map(({ run, side }) => say('drawings.fence.name', { run, side }));
+  const details = [upright(input, fence), fromAbove(input.brief, fence)];
+  let paper = paperNamed(input.brief.paper);
+  for (;;) {
+    const page = pageOf(input, paper);
     const share = (page.room.width - 0.3) / 2;
     const at = (margin: number): Drawing => {
       const views = details.map((detail, j) => detailView(page, detail, { ...page.room, x: page.room.x + j * (share + 0.3), width: share }, margin));
-      return drawingOf(page, { views, tables: [], notes: [] }, '5', i, say('drawings.section.title', { fences: names.join(', ') }), say('drawings.section.file'));
+      return drawingOf(page, { views, tables: [], notes: [] }, '5', index, say('drawings.section.title', { fences: names.join(', ') }), say('drawings.section.file'));
     };
-    const margins = [8, 11, 14];
-    return margins.map(at).find((drawing) => hasRoom(input.font, page.block, drawing)) ?? at(11);
-  });
+    for (const margin of [8, 11, 14, 18]) {
+      const drawing = at(margin);
+      if (hasRoom(input.font, page.block, drawing)) return drawing;
+    }
+    const larger = largerPaper(paper);
+    if (larger === null) return at(11);
+    paper = larger;
+  }
 }
 
 const rectangle = (pen: Pen, x0: number, x1: number, y0: number, y1: number): Shape[] =>

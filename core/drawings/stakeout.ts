@@ -5,6 +5,7 @@ import { inches } from '../base/quantity.ts';
 import { hasRoom } from '../drafting/draft.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
 import { type CalloutSpec, type Column, type Drawing, type Shape, type View } from '../drafting/model.ts';
+import { largerPaper, paperNamed } from '../drafting/paper.ts';
 import { columnWidths, rowsIn, tableHeight } from '../drafting/table.ts';
 import { footHeight } from '../drafting/view.ts';
 import { stakeoutRows, type StakeRow } from '../schedules/index.ts';
@@ -24,7 +25,7 @@ export function stakeoutDrawings(input: DrawInput): Drawing[] {
   const parts: StakeRow[][] = [];
   for (let from = 0; from < holes.length; from += most) parts.push(...splitHoles(input, page, holes.slice(from, from + most)));
   return [
-    overview(input, page, controls, holes),
+    fittedOverview(input, controls, holes),
     ...parts.map((part, i) => pointsDrawing(input, page, part, i + 1)),
   ];
 }
@@ -65,7 +66,23 @@ function cellsOf(input: DrawInput, row: StakeRow): string[] {
   ];
 }
 
-function overview(input: DrawInput, page: Page, controls: readonly StakeRow[], holes: readonly StakeRow[]): Drawing {
+/** On the brief's paper with the least paper round the site that its names and ties have room in, on a larger one where none does. */
+function fittedOverview(input: DrawInput, controls: readonly StakeRow[], holes: readonly StakeRow[]): Drawing {
+  let paper = paperNamed(input.brief.paper);
+  for (;;) {
+    const page = pageOf(input, paper);
+    for (const margin of [10, 14, 19]) {
+      const drawing = overview(input, page, controls, holes, margin);
+      if (hasRoom(input.font, page.block, drawing)) return drawing;
+    }
+    const larger = largerPaper(paper);
+    if (larger === null) return overview(input, page, controls, holes, 10);
+    paper = larger;
+  }
+}
+
+/** `margins`: letter heights of paper kept round the site. */
+function overview(input: DrawInput, page: Page, controls: readonly StakeRow[], holes: readonly StakeRow[], margins: number): Drawing {
   const { kit, room, block } = page;
   const { layout, brief } = input;
   const all = new Set(layout.runs.map((run) => run.name));
@@ -77,7 +94,7 @@ function overview(input: DrawInput, page: Page, controls: readonly StakeRow[], h
   const lines = [say('drawings.stake.method'), ...(brief.control.note === '' ? [] : [brief.control.note]), say('drawings.stake.buried')];
   const tall = tableHeight(kit, rows.length);
   const top = room.y + room.height;
-  const margin = 10 * kit.h;
+  const margin = margins * kit.h;
   const view0 = { x: room.x, y: room.y, width: room.width, height: room.height - tall - (lines.length + 3) * kit.pitch - 0.2 };
   const scale = scaleToFit(block.units, bounds.right - bounds.left, bounds.high - bounds.low, {
     width: view0.width - 2 * margin, height: view0.height - 1.4 * margin - 2 * kit.pitch,
