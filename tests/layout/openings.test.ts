@@ -151,7 +151,7 @@ describe('openings of any brief', () => {
       if (!result.ok) continue;
       const { layout } = result;
       const left = layout.fouls.filter(({ kind }) => kind === 'foul-opening');
-      expect(layout.openings.length + left.length).toBe(brief.openings.length + brief.holdingPens.length);
+      expect(layout.openings.length + left.length).toBe(brief.openings.length + brief.holdingPens.length + brief.sortPens.length);
       fouled += left.length;
       for (const one of layout.openings) {
         if (one.kind === 'backstop') {
