@@ -48,7 +48,7 @@ export function compass(brief: Brief, center: Vec, radius: number): Compass | nu
     callouts: stretches.map(({ from, to, first, last }): CalloutSpec => {
       const target = at((from + to) / 2, 1.12 * radius);
       return {
-        text: say('drawings.compass.sun', { from: clockText(first), to: clockText(last) }), target: viewPoint(target.x, target.y), piece: null,
+        text: first === last ? say('drawings.compass.once', { at: clockText(first) }) : say('drawings.compass.sun', { from: clockText(first), to: clockText(last) }), target: viewPoint(target.x, target.y), piece: null,
         toward: { x: target.x - center.x, y: target.y - center.y }, layer: 'NOTES', optional: true,
       };
     }),

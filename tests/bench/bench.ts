@@ -4,6 +4,7 @@ import { HOME } from '../../electron/command/terminal-io.ts';
 import { packageTools } from '../../electron/command/tools.ts';
 import { buildPage } from '../../electron/start/build-window.ts';
 import { outside } from '../support/outside.ts';
+import { cuttingRows } from './cutting.ts';
 import { dragRows } from './drag-in-browser.ts';
 import { dxfRows } from './dxf-writers.ts';
 import { growthRows } from './growth.ts';
@@ -18,6 +19,8 @@ const pipeline = createPipeline(font);
 console.log(table(dxfRows(pipeline.drawings(designOf(font, grownProject(font, 4).text)), font)));
 console.log('');
 console.log(nestingLines());
+console.log('');
+console.log(table(await cuttingRows(font)));
 if (outside('chromium')) {
   console.log('');
   await buildPage(HOME);

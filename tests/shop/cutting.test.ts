@@ -1,20 +1,14 @@
 import fc from 'fast-check';
-import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { planCuts, type CutPlan, type CuttingJob, type Steps } from '../../core/shop/cutting/index.ts';
 import { type LinearSolver } from '../../core/shop/linear-solver.ts';
 import { createSolver } from '../../electron/solver/highs.ts';
+import { jobOf, triplets } from '../support/known-cuts.ts';
 
 let solve: LinearSolver;
 beforeAll(async () => { solve = await createSolver(); });
 
 const steps = (value: number): Steps => value as Steps;
-const jobOf = (sizes: readonly (readonly [number, number])[], stock: readonly number[], kerf = 0): CuttingJob => ({
-  needs: sizes.map(([length, quantity], index) => ({ mark: `R${String(index + 1)}`, length: steps(length), quantity })),
-  stock: stock.map((length) => ({ length: steps(length), price: null, count: null })),
-  kerf: steps(kerf),
-});
-
 function last(job: CuttingJob): { readonly plan: CutPlan; readonly told: readonly CutPlan[] } {
   const told: CutPlan[] = [];
   const plans = planCuts(job, solve);
@@ -70,10 +64,7 @@ describe('known best answers', () => {
     expect(breaches(jobOf(sizes, [stock]), plan)).toEqual([]);
   });
 
-  // Falkenauer's triplets, ESICUP/datasets, CC0-1.0: 60 pieces fill 20 bins of 100 with nothing left over.
-  const lines = readFileSync(new URL('data/falkenauer_binpack5.txt', import.meta.url), 'utf8').split('\n').map((line) => line.trim()).filter((line) => line !== '');
-  const sets = Array.from({ length: Number(lines[0]) }, (_, index) => lines.slice(1 + index * 62, 63 + index * 62));
-  it.each(sets.map((set) => [set[0] ?? '', set.slice(2).map((size) => Math.round(Number(size) * 10))] as const))('%s', (_, sizes) => {
+  it.each(triplets())('%s', (_, sizes) => {
     expect(sizes.length).toBe(60);
     const job = jobOf(sizes.map((size) => [size, 1] as const), [1000]);
     const { plan } = last(job);

@@ -13,6 +13,7 @@ export const siteChecks = {
   'where.nobodySeen': '{place}: none of {all} standing places in sight',
   'where.peopleSeen': '{place}: {count} of {all} standing places in sight, one at ({x}, {y}); a screen hides them',
   'drawings.compass.sun': 'sun low {from} to {to}',
+  'drawings.compass.once': 'sun low at {at}',
   'drawings.glare.title': 'Sun ahead of cattle, under 30° high and within 30° of their way, in working hours (open horizon)',
   'drawings.glare.heading': 'True heading',
   'drawings.glare.least': 'Least angle',
