@@ -55,11 +55,11 @@ describe.each(SYSTEMS)('packed for %s with a stand-in for the runtime', (_, targ
     files = asar.listPackage(join(home, 'packed', archive), { isPack: false }).map((path) => path.replaceAll('\\', '/').slice(1));
   });
 
-  it('holds the shell, the page and the font\'s license, and nothing else', () => {
+  it('holds the shell, the page and the licenses of the letters, and nothing else', () => {
     const folders = new Set(files.map((file) => dirname(file)));
     const leaves = files.filter((file) => !folders.has(file));
     const page = leaves.filter((file) => file.startsWith('.build/window/'));
-    expect(leaves.filter((file) => !page.includes(file)).sort()).toEqual(['.build/shell/main.cjs', '.build/shell/preload.cjs', 'package.json', 'shared/fonts/OFL.txt']);
+    expect(leaves.filter((file) => !page.includes(file)).sort()).toEqual(['.build/shell/main.cjs', '.build/shell/preload.cjs', 'package.json', 'shared/fonts/HERSHEY.txt', 'shared/fonts/OFL.txt']);
     expect(page).toContain('.build/window/index.html');
     expect(page.filter((file) => !/^\.build\/window\/(index\.html|assets\/[^/]+\.(js|css|ttf|svg|icc|wasm|json))$/.test(file))).toEqual([]);
   });

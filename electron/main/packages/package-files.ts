@@ -1,4 +1,5 @@
-import { MANIFEST_PATH, PACKAGE_KINDS, readManifest } from '../../../core/package/index.ts';
+import { PACKAGE_KINDS } from '../../../core/package/kinds.ts';
+import { MANIFEST_PATH, readManifest } from '../../../core/package/manifest.ts';
 import { type HandedFile } from '../../bridge/desk.ts';
 import { Refused, sha256 } from '../../disk/index.ts';
 import { isProjectName } from '../projects/endings.ts';

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { basename, join } from 'node:path';
-import { MANIFEST_PATH } from '../../../core/package/index.ts';
+import { MANIFEST_PATH } from '../../../core/package/manifest.ts';
 import { type FolderId } from '../../bridge/desk.ts';
 import { type Disk, liesIn, packagePlace, Refused, refuseLesser, withReason, writePackage } from '../../disk/index.ts';
 import { type Answers, type PathDialogs } from '../answers.ts';

@@ -30,7 +30,7 @@ describe('the form', () => {
     await open(sampleProject());
     const shown = new Set([...window.page.querySelectorAll<HTMLElement>('[data-field]')].map((element) => element.dataset['field']?.replace(/\["[^"]*"\]/g, '[*]').replace(/\[\d+\]/g, '[]')));
     const folded = /^fences\.(alley|junction|pad|pens|ramp)\.|^fences\.\w+\.(left|right)\.|^fences\.\w+\.(left|right)$/;
-    const filled = FORMAT.filter(({ what, pattern }) => !['fixed'].includes(what.kind) && !folded.test(pattern) && !/^(marks|shop\.(roll|prices|sections|rack))\[|^returnAlley\.runs\[\]|^openings\[\]\.(swings|hangs|hingePost)$|^site\.work\.months\[|\.open\[|^control\.|^ramps\[\]\.at|^fences$/.test(pattern));
+    const filled = FORMAT.filter(({ what, pattern }) => !['fixed'].includes(what.kind) && !folded.test(pattern) && !/^(marks|shop\.(roll|prices|sections|rack))\[|^returnAlley\.runs\[\]|^revisions\[\]|^openings\[\]\.(swings|hangs|hingePost)$|^site\.work\.months\[|\.open\[|^control\.|^ramps\[\]\.at|^fences$/.test(pattern));
     expect(filled.map(({ pattern }) => pattern).filter((pattern) => !shown.has(pattern))).toEqual(['alley.runs[].insideRadius', 'alley.runs[].angle', 'alley.runs[].hand']);
     const nameless = [...window.page.querySelectorAll('input, select')].filter((control) =>
       control.getAttribute('aria-label') === null && window.page.querySelector(`label[for="${control.id}"]`) === null && control.closest('label') === null);

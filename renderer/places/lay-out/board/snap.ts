@@ -5,6 +5,8 @@ import { nearestOn, pointsOf, steelStrokes } from './nearest.ts';
 /** How near a place draws the hand, pixels of the screen: a point before a line. */
 const POINT = 13;
 const LINE = 9;
+/** A place with a name is meant by so much before a point of the steel, pixels. */
+const NAMED = 3;
 
 /** Something that is measured from: where it is, and the piece that it is of; null: a place that has a name of its own, or none. */
 export interface Snapped {
@@ -27,7 +29,7 @@ export function snap(picture: BoardPicture, named: readonly NamedPlace[], at: Pl
   const offer = (far: number, within: number, found: () => Snapped & { readonly name: string | null }): void => {
     if (far <= within / pixels && (best === null || far < best.far)) best = { ...found(), far };
   };
-  for (const place of named) offer(distance(place.at, at) * scale, POINT, () => ({ at: place.at, piece: null, name: place.name }));
+  for (const place of named) offer(Math.max(0, distance(place.at, at) * scale - NAMED / pixels), POINT, () => ({ at: place.at, piece: null, name: place.name }));
   const strokes = steelStrokes(picture);
   for (const stroke of strokes) for (const point of pointsOf(stroke)) offer(distance(point, here), POINT, () => ({ at: plan(point), piece: stroke.piece, name: null }));
   if (best !== null) return best;

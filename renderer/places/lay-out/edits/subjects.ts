@@ -7,10 +7,11 @@ import { writtenLength } from '../figures.ts';
 
 export type Subject = 'man-gate' | 'pen-gate' | 'alley-gate' | 'backstop' | 'catwalk';
 
-/** What may be added to a run: gates in a fence to any with one, gates across it where it has two, a backstop over the chute. */
+/** What may be added to a run: gates in a fence to any with one, gates across it where two stand at an even width, a backstop over the chute. */
 export function subjectsFor(run: StationRun): readonly Subject[] {
   if (/^chute-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'backstop', 'catwalk'];
-  if (/^((?:alley|hold|return)-\d+|squeeze-pad|sort-\d+)$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'catwalk'];
+  if (/^(alley|hold|return)-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'catwalk'];
+  if (/^(squeeze-pad|sort-\d+)$/.test(run.run)) return ['man-gate', 'pen-gate', 'catwalk'];
   if (/^(load|unload)-\d+$/.test(run.run)) return ['man-gate', 'pen-gate'];
   return /^(crowd-pen|junction)$/.test(run.run) ? ['man-gate', 'pen-gate', 'catwalk'] : [];
 }
