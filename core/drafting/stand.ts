@@ -59,7 +59,9 @@ export function makeStand(kit: Kit): Stand {
       for (const shape of shapes) {
         const stroke = shapeStroke(view, shape);
         const ends = segmentsOf([stroke]);
-        for (let i = 0; i < ends.length; i += 4) occupancy.addSteel(ends[i]!, ends[i + 1]!, ends[i + 2]!, ends[i + 3]!);
+        // An arrow or the like among the shapes is no steel: it may lie under no text.
+        const put = shape.pen.layer === 'NOTES' ? occupancy.addLine : occupancy.addSteel;
+        for (let i = 0; i < ends.length; i += 4) put(ends[i]!, ends[i + 1]!, ends[i + 2]!, ends[i + 3]!);
         primitives.push(stroke);
       }
     },

@@ -21,7 +21,7 @@ const SIDE = 12;
 const OVER = 7.5;
 
 /** Margins tried, as shares of the usual: a short arc needs more paper round it for its figures. */
-const MARGINS = [0.8, 1, 1.5, 2.2, 3];
+const MARGINS = [0.8, 1, 1.5, 2.2, 3, 4];
 
 /** The arc's block with the smallest margins in which all its dimensions have room. */
 export function arcBlock(input: DrawInput, page: Page, stretch: Stretch, elevation: Scale, most: { readonly width: number; readonly height: number }): Block {
@@ -135,7 +135,7 @@ function dimensionsOf(stretch: Stretch, turn: ReturnType<typeof turnPlan>, h: nu
       },
       {
         measure: 'aligned', required: true, decimal: true, prefix: say('drawings.arc.rise', { mark: rolled.mark }),
-        from: viewPoint(foot.x, foot.y), to: top, offsets: [0, 2, -2, 4, -4, 7, -7, 10, -10, 14, -14, 18, -18, 24, -24].map((reach) => reach * h),
+        from: viewPoint(foot.x, foot.y), to: top, offsets: [0, 2, -2, 4, -4, 7, -7, 10, -10, 14, -14, 18, -18, 24, -24, 30, -30, 36, -36].map((reach) => reach * h),
       },
     );
   }

@@ -52,6 +52,8 @@ export function gateBlock(page: Page, gate: GateView): Block {
   const spreadOut = (heights.length + 1) * (kit.up + kit.down + 2 * kit.clear + 0.006) - tall;
   const below = Math.max(deep, spreadOut);
   const height = foot + below + gate.top * s + bandHeight(kit);
+  // The widths' figures keep to the right of the heights' line: heights that had to spread slope down to its left.
+  const datum = (gate.datum - gate.left) * s;
   return {
     width,
     height,
@@ -67,7 +69,7 @@ export function gateBlock(page: Page, gate: GateView): Block {
         shapes: [...gate.around, ...gateShapes(gate.pieces)],
         dimensions: [],
         runnings: [
-          { along: 'x', datum: viewPoint(gate.datum, 0), at: widths.map((at) => viewPoint(at, 0)), line: 3 * kit.h },
+          { along: 'x', datum: viewPoint(gate.datum, 0), at: widths.map((at) => viewPoint(at, 0)), line: 3 * kit.h, limits: [datum + 3 * kit.h - kit.clear, width - side - datum] },
           { along: 'y', datum: viewPoint(gate.left, 0), at: heights.map((at) => viewPoint(gate.left, at)), line: 3 * kit.h, limits: [below, tall] },
         ],
         bands: [{ top: inches(gate.top), labels }],
