@@ -21,7 +21,7 @@ const SIDE = 12;
 const OVER = 7.5;
 
 /** Margins tried, as shares of the usual: a short arc needs more paper round it for its figures. */
-const MARGINS = [0.8, 1, 1.5, 2.2, 3, 4];
+const MARGINS = [0.8, 1, 1.5, 2.2, 3];
 
 /** The arc's block with the smallest margins in which all its dimensions have room. */
 export function arcBlock(input: DrawInput, page: Page, stretch: Stretch, elevation: Scale, most: { readonly width: number; readonly height: number }): Block {
@@ -107,7 +107,7 @@ function dimensionsOf(stretch: Stretch, turn: ReturnType<typeof turnPlan>, h: nu
   const face = turn.curve(faceCurve(fence, u0, u1, 0));
   if (axis.kind !== 'arc' || face.kind !== 'arc') return [];
   const angles = (shares: readonly number[]): ReturnType<typeof radians>[] => shares.map((share) => radians(axis.start + axis.sweep * share));
-  const specs: DimensionSpec[] = [
+  const radii: DimensionSpec[] = [
     {
       measure: 'radius', required: true, decimal: true, prefix: say('drawings.arc.axis'), center: axis.center, radius: axis.radius,
       angles: angles([0.5, 0.62, 0.38, 0.75, 0.25, 0.88, 0.12, 1, 0]),
@@ -117,6 +117,7 @@ function dimensionsOf(stretch: Stretch, turn: ReturnType<typeof turnPlan>, h: nu
       angles: angles([0.8, 0.2, 0.9, 0.1, 0.7, 0.3]),
     },
   ];
+  const specs: DimensionSpec[] = [];
   const rolled = longestWhole(stretch, u0, u1);
   if (rolled?.place.kind === 'rail') {
     // The piece itself: its joints' stations less the weld gap, half at each end.
@@ -135,11 +136,12 @@ function dimensionsOf(stretch: Stretch, turn: ReturnType<typeof turnPlan>, h: nu
       },
       {
         measure: 'aligned', required: true, decimal: true, prefix: say('drawings.arc.rise', { mark: rolled.mark }),
-        from: viewPoint(foot.x, foot.y), to: top, offsets: [0, 2, -2, 4, -4, 7, -7, 10, -10, 14, -14, 18, -18, 24, -24, 30, -30, 36, -36].map((reach) => reach * h),
+        from: viewPoint(foot.x, foot.y), to: top, offsets: [0, 2, -2, 4, -4, 7, -7, 10, -10, 14, -14, 18, -18, 24, -24].map((reach) => reach * h),
       },
     );
   }
-  return specs;
+  // The radii come last: they may stand anywhere on the arc, the rise at the rail's own middle alone.
+  return [...specs, ...radii];
 }
 
 /** The longest rolled rail that stands whole in the stretch, else the longest in it. */
