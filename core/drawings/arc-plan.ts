@@ -2,6 +2,7 @@
 import { curvePoint } from '../base/curve.ts';
 import { inches, radians } from '../base/quantity.ts';
 import { type Vec, sheetPoint, viewPoint } from '../base/points.ts';
+import { NOISE } from '../base/tolerance.ts';
 import { hasRoom } from '../drafting/draft.ts';
 import { PENS } from '../drafting/kit.ts';
 import { type DimensionSpec, type Shape, type View } from '../drafting/model.ts';
@@ -144,10 +145,13 @@ function dimensionsOf(stretch: Stretch, turn: ReturnType<typeof turnPlan>, h: nu
   return [...specs, ...radii];
 }
 
-/** The longest rolled rail that stands whole in the stretch, else the longest in it. */
+/** The longest rolled rail that stands whole in the stretch, out to where rails end past its posts, at a mitre or a jamb; null: none does. */
 function longestWhole(stretch: Stretch, u0: number, u1: number): Piece | null {
   const rails = piecesIn(stretch).filter((piece) => piece.kind === 'rail' && piece.bend !== null);
-  const whole = rails.filter((piece) => piece.place.kind === 'rail' && piece.place.from >= u0 - 3 && piece.place.to <= u1 + 3);
+  const stops = stretch.panel.fence.spans.flatMap(({ posts, railStops }) => posts.map((u, i) => ({ u, stop: railStops[i]! })));
+  const stopAt = (post: number): number => stops.find(({ u }) => Math.abs(u - post) <= NOISE)?.stop ?? post;
+  const [least, most] = [Math.min(u0, stopAt(u0)) - NOISE, Math.max(u1, stopAt(u1)) + NOISE];
+  const whole = rails.filter((piece) => piece.place.kind === 'rail' && piece.place.from >= least && piece.place.to <= most);
   return whole.reduce<Piece | null>((best, piece) => (best === null || piece.length > best.length + 1e-6 ? piece : best), null);
 }
 
