@@ -3,7 +3,7 @@ import { type Vec } from '../base/points.ts';
 import { toDegrees, type Radians } from '../base/quantity.ts';
 import { NOISE } from '../base/tolerance.ts';
 import { type Brief, type Side } from '../brief/types.ts';
-import { type Layout, type Run } from '../layout/index.ts';
+import { penPartOf, type Layout, type Run } from '../layout/index.ts';
 
 type Pair = readonly [number, number];
 
@@ -36,7 +36,8 @@ export function stations(brief: Brief, layout: Layout): Stations {
   return {
     mouth: pair(layout.mouth),
     control: c === null ? control : { ...control, c: pair(c) },
-    runs: layout.runs.filter((run) => !run.aside).map(stationRun),
+    // A sort pen's own fences are no part of the path: the cattle walk past them.
+    runs: layout.runs.filter((run) => !run.aside && penPartOf(run.name) === null).map(stationRun),
   };
 }
 

@@ -34,9 +34,17 @@ describe('the stations, run to run', () => {
       if (!laid.ok) continue;
       built++;
       const path = stations(brief, laid.layout);
-      expect(path.runs.map((run) => run.run)).toEqual(
-        [...brief.alley.runs.map((_, i) => `alley-${String(i + 1)}`), 'crowd-pen', 'junction', ...brief.chute.runs.map((_, i) => `chute-${String(i + 1)}`),
-          ...laid.layout.runs.filter(({ name }) => name === 'pad-shoulder').map(({ name }) => name), ...(brief.squeezePad === null ? [] : ['squeeze-pad'])]);
+      const shoulder = (wanted: string): readonly string[] => laid.layout.runs.flatMap(({ name }) => (name === wanted ? [name] : []));
+      expect(path.runs.map((run) => run.run)).toEqual([
+        ...brief.holdingPens.map(({ name }) => name), ...brief.alley.runs.map((_, i) => `alley-${String(i + 1)}`), 'crowd-pen', 'junction', ...brief.chute.runs.map((_, i) => `chute-${String(i + 1)}`),
+        ...shoulder('pad-shoulder'), ...(brief.squeezePad === null ? [] : ['squeeze-pad']), ...shoulder('sort-shoulder'), ...brief.sortPens.map(({ name }) => name),
+      ]);
+      const first = path.runs.findIndex(({ run }) => run === 'chute-1');
+      path.runs.slice(first + 1).forEach((run, i) => {
+        const { end, headingEndDeg } = path.runs[first + i]!;
+        expect(Math.hypot(run.start[0] - end[0], run.start[1] - end[1])).toBeLessThan(1e-6);
+        expect(Math.cos(((run.headingStartDeg - headingEndDeg) * Math.PI) / 180)).toBeCloseTo(1, 9);
+      });
       const chute = path.runs.filter((run) => run.from !== null);
       chute.forEach((run, i) => {
         const before = chute[i - 1];

@@ -1,5 +1,5 @@
 /** Random complete briefs over the ranges of the project contract, for tests of what stands behind the door. */
-import { degrees, inches, type Inches } from '../../core/base/quantity.ts';
+import { degrees, inches, radians, type Inches } from '../../core/base/quantity.ts';
 import { otherSide, railRows, type Brief, type FenceBrief, type RunBrief, type Side, type SortPenBrief, type SqueezePadBrief } from '../../core/brief/index.ts';
 import { arc, fence, makeBrief, section, sheet, straight } from './brief-builder.ts';
 import { randomHolding } from './random-holding.ts';
@@ -42,6 +42,18 @@ function randomRuns(random: Random, most: number): readonly RunBrief[] {
       : arc(random.between(60, random.chance(0.7) ? 260 : 1200), random.between(5, random.chance(0.7) ? 120 : 270), random.pick(['left', 'right'])));
 }
 
+/** Less than this of an alley's last run is mostly too short for the corner at the pivot post. */
+const ROOM = 48;
+
+/** The runs of an alley, the last of them longer where the corner at the pivot post would hardly fit on it. */
+function withRoom(runs: readonly RunBrief[]): readonly RunBrief[] {
+  return runs.map((run, i) => {
+    if (i < runs.length - 1) return run;
+    if (run.kind === 'straight') return run.length < ROOM ? { ...run, length: inches(run.length + ROOM) } : run;
+    return run.insideRadius * run.angle < ROOM ? { ...run, angle: radians(run.angle + ROOM / run.insideRadius) } : run;
+  });
+}
+
 /** A pad over its ranges, small ones more often. */
 function randomPad(random: Random): SqueezePadBrief {
   const size = (): Inches => inches(random.chance(0.6) ? random.between(48, 240) : random.between(48, 1200));
@@ -67,7 +79,7 @@ export function randomBriefObject(seed: number): Brief {
   const radius = random.between(72, 240);
   const sweep = random.chance(0.6) ? 180 : random.between(90, 240);
   const bare = makeBrief({
-    alley: { runs: randomRuns(random, 3) },
+    alley: { runs: withRoom(randomRuns(random, 3)) },
     crowdPen: {
       radius: inches(radius),
       sweep: degrees(sweep),
