@@ -41,14 +41,18 @@ describe('random projects', () => {
     expect(ends(({ chute }) => Math.max(...chute.runs.map((run) => (run.kind === 'arc' ? run.insideRadius : 60))))[1]).toBeGreaterThan(800);
   });
 
-  test('have every hand, build, unit and paper, and subjects of later versions', () => {
+  test('have every hand, build, unit and paper, and every subject, catwalks beside ramps too', () => {
     const seen = <T>(of: (brief: Brief) => T): number => new Set(briefs.map(of)).size;
     expect(seen(({ crowdPen }) => crowdPen.hand)).toBe(2);
     expect(seen(({ fences }) => fences.chute.left.construction)).toBe(2);
     expect(seen(({ units }) => units)).toBe(2);
     expect(seen(({ paper }) => paper)).toBe(10);
     expect(seen(({ fences }) => fences.crowdPen.rail.shape)).toBe(2);
-    expect(briefs.filter(({ later }) => Object.values(later).some((count) => count > 0)).length).toBeGreaterThan(40);
+    const having = (has: (brief: Brief) => boolean): number => briefs.filter(has).length;
+    for (const subject of ['openings', 'catwalks', 'ramps', 'sortPens', 'holdingPens'] as const) expect([subject, having((brief) => brief[subject].length > 0) > 20]).toEqual([subject, true]);
+    for (const subject of ['squeezePad', 'returnAlley'] as const) expect([subject, having((brief) => brief[subject] !== null) > 20]).toEqual([subject, true]);
+    // This version builds no catwalk beside a ramp.
+    expect(having(({ later }) => later.catwalks > 0)).toBeGreaterThan(0);
   });
 });
 

@@ -103,7 +103,7 @@ function drawProject(draw: Draw): ProjectJson {
   const footing = draw.figure(12, 120);
   const hand = draw.pick(['left', 'right'] as const);
   const pivotPost = draw.pick(POSTS)[0];
-  return {
+  const project: ProjectJson = {
     format: 'penwright-project', version: 1,
     title: draw.pick(TITLES), units, paper: draw.pick(PAPERS),
     ...(draw.chance(0.5) ? { client: draw.pick(['', 'Bench Creek', '=2+3']), revision: { letter: draw.pick(['A', 'C']), date: '2026-02-28', note: 'as built' }, revisions: [{ letter: 'A', date: '2026-01-05' }, { letter: 'B', note: 'wider gate' }].slice(0, draw.whole(0, 2)) } : {}),
@@ -118,11 +118,24 @@ function drawProject(draw: Draw): ProjectJson {
     footings: { diameter: length(draw.figure(4, 48)), depth: length(footing), ...randomLoad(draw) },
     shop: randomShop(draw, [base, ...others], pivotPost, footing),
     control: { b: [length(draw.pick([-1, 1]) * draw.figure(120, 480)), length(draw.figure(-240, 240))], ...(draw.chance(0.2) ? { c: [60, length(draw.figure(-480, -120))] } : {}) },
-    ...(draw.chance(0.3) ? randomSubjects(draw) : {}),
-    ...(draw.chance(0.3) ? { catwalks: randomCatwalks(draw, { alley, chute, ...corner, hand }, Math.min(...[base, ...others].map(({ height }) => height)), length) } : {}),
+  };
+  const subjects = draw.chance(0.3) ? randomSubjects(draw) : {};
+  return {
+    ...project,
+    ...subjects,
+    ...(draw.chance(0.3) ? { catwalks: randomCatwalks(draw, { alley, chute, ...corner, hand, ramps: rampNames(subjects) }, Math.min(...[base, ...others].map(({ height }) => height)), length) } : {}),
     ...(draw.chance(0.6) ? { openings: randomProjectOpenings(draw, { alley, chute, ...corner, hand }, length) } : {}),
     ...(draw.chance(0.12) ? { returnAlley: randomReturn(draw, chute, corner.width, length) } : {}),
   };
+}
+
+/** The runs of the ramps of a file: the nth of its kind. */
+function rampNames({ ramps }: ProjectJson): readonly string[] {
+  const counts = new Map<unknown, number>();
+  return ((ramps ?? []) as readonly ProjectJson[]).map(({ kind }) => {
+    counts.set(kind, (counts.get(kind) ?? 0) + 1);
+    return `${String(kind)}-${String(counts.get(kind))}`;
+  });
 }
 
 /** Whole project files, for properties: fast-check shrinks them. */

@@ -1,4 +1,4 @@
-/** Catwalks of random project files: along every run and side that has a fence, over their ranges; a few that no fence or curve allows. */
+/** Catwalks of random project files: along every run and side that has a fence, over their ranges, some along ramps where there are any; a few that no fence or curve allows. */
 import { type Draw } from './draw.ts';
 import { type OpenedPath } from './random-project-openings.ts';
 
@@ -7,21 +7,28 @@ type Group = Readonly<Record<string, unknown>>;
 const RADIANS = Math.PI / 180;
 const other = { left: 'right', right: 'left' } as const;
 
+/** What the places of catwalks follow from. */
+interface WalkedPath extends OpenedPath {
+  /** Runs of the ramps. */
+  readonly ramps: readonly string[];
+}
+
 /** One or two catwalks. `lowest`: the height of the lowest fence. */
-export function randomCatwalks(draw: Draw, path: OpenedPath, lowest: number, length: (value: number) => number | string): readonly Group[] {
+export function randomCatwalks(draw: Draw, path: WalkedPath, lowest: number, length: (value: number) => number | string): readonly Group[] {
   return Array.from({ length: draw.whole(1, 2) }, () => randomCatwalk(draw, path, lowest, length));
 }
 
-function randomCatwalk(draw: Draw, path: OpenedPath, lowest: number, length: (value: number) => number | string): Group {
-  const { alley, chute, radius, width, sweep, funnelAngle, hand } = path;
+function randomCatwalk(draw: Draw, path: WalkedPath, lowest: number, length: (value: number) => number | string): Group {
+  const { alley, chute, radius, width, sweep, funnelAngle, hand, ramps } = path;
   const inner = (run: OpenedPath['chute'][number]): number => (run.kind === 'straight' ? run.length : run.insideRadius * run.angle * RADIANS);
   const total = chute.reduce((sum, run) => sum + inner(run), 0);
   const i = draw.whole(1, chute.length);
   const a = draw.whole(1, alley.length);
   const side = draw.pick(['left', 'right'] as const);
   const [run, most, on] = draw.pick([
-    ['chute', total, side],
-    ['chute', total, side],
+    // The ramps, and the chute where there are none.
+    [ramps[0] ?? 'chute', total, side],
+    [ramps.at(-1) ?? 'chute', total, side],
     ['crowd-pen', radius * sweep * RADIANS, other[hand]],
     ['junction', (radius - width) / Math.sin(funnelAngle * RADIANS), hand],
     [`chute-${String(i)}`, inner(chute[i - 1]!), side],
