@@ -6,7 +6,7 @@ import { nodeDisk, sha256 } from '../../electron/disk/index.ts';
 import { readTree } from '../../electron/disk/tree.ts';
 import { refusingDisk } from '../disk/support/failing-disk.ts';
 import { snapshot } from '../disk/support/packages.ts';
-import { exampleProject, put, run, withProject, WORDS } from './support/run.ts';
+import { exampleProject, PART, put, run, SCHEDULES, withProject, WORDS } from './support/run.ts';
 
 const project = await exampleProject();
 
@@ -34,7 +34,7 @@ describe('the folder that is written', () => {
 
   it('shows how far the work is, file by file, and clears that line at the end', () =>
     withProject(project, async (home) => {
-      const { progress } = await run(home, WORDS);
+      const { progress } = await run(home, PART);
       const files = (await readTree(nodeDisk, join(home, 'out'))).files.length;
       expect(progress).toHaveLength(files + 1);
       expect(progress[0]).toMatch(new RegExp(`^1 of ${String(files)} `));
@@ -44,11 +44,11 @@ describe('the folder that is written', () => {
 
   it('is replaced whole by the next run, and holds the units that were asked for', () =>
     withProject(project, async (home) => {
-      await run(home, WORDS);
+      await run(home, SCHEDULES);
       const first = await snapshot(join(home, 'out'));
-      expect((await run(home, WORDS)).code).toBe(0);
+      expect((await run(home, SCHEDULES)).code).toBe(0);
       expect(await snapshot(join(home, 'out'))).toEqual(first);
-      expect((await run(home, [...WORDS, '--units', 'mm'])).code).toBe(0);
+      expect((await run(home, [...SCHEDULES, '--units', 'mm'])).code).toBe(0);
       const metric = await snapshot(join(home, 'out'));
       expect(readManifest(metric['manifest.json'] ?? '')?.units).toBe('mm');
       // The project's own copy stays as it was written.
@@ -78,7 +78,7 @@ describe('the folder that is written', () => {
 
   it('is never the one that the project itself lies in', () =>
     withProject(project, async (home) => {
-      await run(home, WORDS);
+      await run(home, PART);
       const inside = join('out', 'juniper-flat.penwright.json');
       const before = await snapshot(home);
       const outcome = await run(home, [inside, '--out', 'out']);
@@ -89,9 +89,9 @@ describe('the folder that is written', () => {
 
   it('still holds the old package where the disk is full', () =>
     withProject(project, async (home) => {
-      await run(home, WORDS);
+      await run(home, PART);
       const before = await snapshot(home);
-      const outcome = await run(home, WORDS, { disk: refusingDisk(5, Infinity, 'ENOSPC').disk });
+      const outcome = await run(home, PART, { disk: refusingDisk(5, Infinity, 'ENOSPC').disk });
       expect(outcome.code).toBe(3);
       expect(outcome.err[0]).toMatch(/^out: cannot be written \(the disk is full, ENOSPC\)/);
       await run(home, ['none', '--out', 'out']);
@@ -110,9 +110,9 @@ describe('a part of a package', () => {
 
   it('never takes the place of a fuller one', () =>
     withProject(project, async (home) => {
-      await run(home, WORDS);
+      await run(home, PART);
       const before = await snapshot(home);
-      const outcome = await run(home, [...WORDS, '--only', 'schedules,report']);
+      const outcome = await run(home, [...WORDS, '--only', 'report']);
       expect(outcome.code).toBe(3);
       expect(outcome.err).toEqual([expect.stringMatching(/^out: holds a fuller package \(with .*stations as well\)/)]);
       expect(await snapshot(home)).toEqual(before);
@@ -127,11 +127,11 @@ describe('a strict run', () => {
 
   it('ends in 1 where a finding says Fix, with the package written', () =>
     withProject(tight, async (home) => {
-      const outcome = await run(home, [...WORDS, '--strict']);
+      const outcome = await run(home, [...PART, '--strict']);
       expect(outcome.code).toBe(1);
       expect(outcome.out.some((line) => line.startsWith('Fix: see-ahead'))).toBe(true);
       expect(await nodeDisk.kindOf(join(home, 'out', 'manifest.json'))).toBe('file');
-      expect((await run(home, WORDS)).code).toBe(0);
+      expect((await run(home, PART)).code).toBe(0);
     }));
 
   // A way out for people and one for the last animal, in the crowd pen and in the chute.
@@ -147,7 +147,7 @@ describe('a strict run', () => {
 
   it('ends in 0 where none does', () =>
     withProject(safe, async (home) => {
-      const outcome = await run(home, [...WORDS, '--strict']);
+      const outcome = await run(home, [...PART, '--strict']);
       const findings = JSON.parse(await readFile(join(home, 'out', 'report', 'findings.json'), 'utf8')) as { result: string }[];
       expect(findings.some((finding) => finding.result === 'fix')).toBe(false);
       expect(outcome.code).toBe(0);
@@ -159,7 +159,7 @@ describe('a run that is stopped', () => {
     withProject(project, async (home) => {
       const stop = new AbortController();
       let left = 3;
-      const outcome = await run(home, WORDS, { signal: stop.signal, onPause: () => {
+      const outcome = await run(home, PART, { signal: stop.signal, onPause: () => {
         left -= 1;
         if (left === 0) stop.abort(new Error('SIGINT'));
       } });
@@ -170,7 +170,7 @@ describe('a run that is stopped', () => {
 
   it('while it writes them, leaves what stood there', () =>
     withProject(project, async (home) => {
-      await run(home, WORDS);
+      await run(home, PART);
       const before = await snapshot(home);
       const stop = new AbortController();
       let left = 6;
@@ -179,7 +179,7 @@ describe('a run that is stopped', () => {
         if (left === 0) stop.abort(new Error('SIGINT'));
         return nodeDisk.writeNew(path, bytes);
       } };
-      expect((await run(home, WORDS, { signal: stop.signal, disk })).code).toBe(130);
+      expect((await run(home, PART, { signal: stop.signal, disk })).code).toBe(130);
       expect(await snapshot(home)).toEqual(before);
     }));
 });

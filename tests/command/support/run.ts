@@ -76,3 +76,6 @@ export async function withProject(project: string | Uint8Array | object, test: (
 }
 
 export const WORDS = ['yard.penwright.json', '--out', 'out'] as const;
+/** A package that is soon made, for what is the same of any. */
+export const PART = [...WORDS, '--only', 'report,stations'] as const;
+export const SCHEDULES = [...WORDS, '--only', 'schedules'] as const;
