@@ -1,12 +1,12 @@
 import { curveHeading, curvePoint } from '../../base/curve.ts';
 import { planPoint, unitAt, type PlanPoint } from '../../base/points.ts';
-import { inches } from '../../base/quantity.ts';
 import { penFrom } from '../../brief/sort-openings.ts';
 import { SORT_PRACTICE } from '../../brief/sort-practice.ts';
 import { type Brief, type SortPenBrief } from '../../brief/types.ts';
 import { turnSign } from '../pose.ts';
 import { type Run } from '../types.ts';
 import { besideFence } from './beside-fence.ts';
+import { pointRun } from './point-run.ts';
 
 /** The fences round a sort pen, each under a name of its own: at its start, along its back, at its end. */
 export type PenPart = 'in' | 'back' | 'out';
@@ -41,20 +41,5 @@ export function penRuns({ sortPens: pens, fences }: Brief, index: number, walked
   return parts.slice(shared ? 1 : 0).map(([part, a, b]) => penRun(penRunName(pen.name, part), walked, pen, { kind: 'line', a, b }));
 }
 
-function penRun(name: string, walked: Run, { side }: SortPenBrief, line: NonNullable<Run['faces']['left']>): Run {
-  const end = curvePoint(walked.path, 1);
-  return {
-    name,
-    kind: 'straight',
-    from: null,
-    length: inches(0),
-    insideRadius: null,
-    centerlineRadius: null,
-    angle: null,
-    hand: null,
-    width: walked.width,
-    path: { kind: 'line', a: end, b: end },
-    headings: [walked.headings[1], walked.headings[1]],
-    faces: { left: side === 'left' ? line : null, right: side === 'right' ? line : null },
-  };
-}
+const penRun = (name: string, walked: Run, { side }: SortPenBrief, line: NonNullable<Run['faces']['left']>): Run =>
+  pointRun(name, curvePoint(walked.path, 1), walked.headings[1], walked.width, { left: side === 'left' ? line : null, right: side === 'right' ? line : null });

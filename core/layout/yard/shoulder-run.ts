@@ -1,10 +1,11 @@
 import { signedAngle } from '../../base/angle.ts';
 import { type Curve } from '../../base/curve.ts';
 import { planPoint, type PlanPoint } from '../../base/points.ts';
-import { inches, type Inches } from '../../base/quantity.ts';
+import { type Inches } from '../../base/quantity.ts';
 import { type Side } from '../../brief/types.ts';
 import { turnSign, type Pose } from '../pose.ts';
 import { type Run } from '../types.ts';
+import { pointRun } from './point-run.ts';
 
 /** Runs where the way grows wider or narrower at once: square fences join the faces of one run to those of the next. */
 export const PAD_SHOULDER = 'pad-shoulder';
@@ -19,19 +20,5 @@ export function shoulderRun(name: string, { at, heading }: Pose, before: Inches,
     return planPoint(at.x - away * Math.sin(heading), at.y + away * Math.cos(heading));
   };
   const face = (side: Side): Curve<PlanPoint> => ({ kind: 'line', a: beside(side, before), b: beside(side, after) });
-  const way = signedAngle(heading);
-  return {
-    name,
-    kind: 'straight',
-    from: null,
-    length: inches(0),
-    insideRadius: null,
-    centerlineRadius: null,
-    angle: null,
-    hand: null,
-    width: after,
-    path: { kind: 'line', a: at, b: at },
-    headings: [way, way],
-    faces: { left: face('left'), right: face('right') },
-  };
+  return pointRun(name, at, signedAngle(heading), after, { left: face('left'), right: face('right') });
 }
