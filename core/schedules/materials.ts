@@ -50,8 +50,11 @@ const sum = (pieces: readonly Piece[], of: (piece: Piece) => number): number => 
 /** Steel or bought parts. */
 export type MaterialLine = MaterialRow | HardwareRow;
 
+/** What a row of the contract's columns holds, whatever it is a row of. */
+type MaterialCells = Readonly<Record<'item' | 'section' | 'unit', string>> & Readonly<Record<'quantity', number>> & Readonly<Record<'weight' | 'price' | 'pieces', number | null>>;
+
 /** Columns of `materials.csv`; `pieces` is ours, to the right of the contract's. */
-export function materialColumns(): readonly Column<MaterialLine>[] {
+export function materialColumns<Row extends MaterialCells = MaterialLine>(): readonly Column<Row>[] {
   return [
     text('item', (row) => row.item),
     userText('section', (row) => row.section),
