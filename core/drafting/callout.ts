@@ -8,6 +8,8 @@ import { dotStroke, lineStroke, toSheet } from './strokes.ts';
 
 /** Leader lengths to try, in letter heights, and turns from the side asked for, in degrees. */
 export const REACHES = [3, 4.5, 6.5, 9, 12, 16, 21, 27, 34];
+/** The longest leader of a word that is better dropped than far off, letter heights. */
+const NEAR = 6.5;
 export const TURNS = [0, 20, -20, 40, -40, 60, -60, 85, -85, 110, -110, 140, -140, 170];
 
 export interface CalloutInput {
@@ -15,6 +17,10 @@ export interface CalloutInput {
   readonly text: string;
   readonly piece: string | null;
   readonly target: Vec;
+  /** Where else its leader may end. */
+  readonly others?: readonly Vec[];
+  /** No long leader. */
+  readonly near?: boolean;
   readonly toward: Vec;
   readonly layer: Extract<LayerName, 'MARKS' | 'NOTES'>;
 }
@@ -23,20 +29,24 @@ export function* calloutPlaces(kit: Kit, input: CalloutInput): Generator<Callout
   const pen: Pen = input.layer === 'MARKS' ? PENS.mark : PENS.note;
   const heading = angleOf(input.toward);
   const shelf = 1.2 * kit.h;
+  const targets = [input.target, ...(input.others ?? [])];
   for (const reach of REACHES) {
-    for (const turn of TURNS) {
-      const way = unitAt(heading + (turn * Math.PI) / 180);
-      const elbow = add(input.target, scale(way, reach * kit.h));
-      const side = way.x >= 0 ? 1 : -1;
-      const end = add(elbow, { x: side * shelf, y: 0 });
-      const at = { x: end.x + side * 1.6 * kit.clear, y: end.y - (kit.up - kit.down) / 2 };
-      const strokes: Stroke[] = [
-        lineStroke(pen, input.target, elbow),
-        lineStroke(pen, elbow, end),
-        dotStroke(input.layer, input.target, DOT),
-        makeText(kit, input.layer, input.text, toSheet(at), side > 0 ? 'start' : 'end'),
-      ];
-      yield calloutOf(input, input.text, strokes);
+    if (input.near === true && reach > NEAR) return;
+    for (const target of targets) {
+      for (const turn of TURNS) {
+        const way = unitAt(heading + (turn * Math.PI) / 180);
+        const elbow = add(target, scale(way, reach * kit.h));
+        const side = way.x >= 0 ? 1 : -1;
+        const end = add(elbow, { x: side * shelf, y: 0 });
+        const at = { x: end.x + side * 1.6 * kit.clear, y: end.y - (kit.up - kit.down) / 2 };
+        const strokes: Stroke[] = [
+          lineStroke(pen, target, elbow),
+          lineStroke(pen, elbow, end),
+          dotStroke(input.layer, target, DOT),
+          makeText(kit, input.layer, input.text, toSheet(at), side > 0 ? 'start' : 'end'),
+        ];
+        yield calloutOf({ ...input, target }, input.text, strokes);
+      }
     }
   }
 }

@@ -156,7 +156,7 @@ function bubbles(
   const rows: string[][] = [];
   for (const { view, spec } of crowded) {
     const full = room === null || rows.length >= rowsIn(kit, room.height);
-    const input = { ...spec, view: view.id, target: toPaper(view, spec.target) };
+    const input = { ...spec, view: view.id, target: toPaper(view, spec.target), others: [] };
     const best = full ? null : stand.best(bubblePlaces(kit, input, rows.length + 1), view.box);
     if (best === null) left.push(spec);
     else {

@@ -73,6 +73,10 @@ export interface CalloutSpec {
   readonly layer: 'MARKS' | 'NOTES';
   /** A callout that may be dropped (said elsewhere on the drawing). */
   readonly optional?: boolean;
+  /** Where else on the same thing its leader may end. */
+  readonly others?: readonly ViewPoint[];
+  /** Better dropped than on a long leader. */
+  readonly near?: boolean;
 }
 
 export type { WeldKind, WeldMark, WeldSymbol } from '../base/weld-symbol.ts';

@@ -66,7 +66,10 @@ export function makeStand(kit: Kit): Stand {
       }
     },
     dimension: (view, spec) => standBest(dimensionPlaces(kit, view, spec), view.box),
-    callout: (view, spec) => standBest(calloutPlaces(kit, { ...spec, view: view.id, target: toPaper(view, spec.target) }), view.box),
+    callout: (view, spec) => {
+      const others = spec.others?.map((point) => toPaper(view, point)) ?? [];
+      return standBest(calloutPlaces(kit, { ...spec, view: view.id, target: toPaper(view, spec.target), others }), view.box);
+    },
     weld: (view, spec) => {
       const found = bestOf(kit, occupancy, weldPlaces(kit, view.id, spec, toPaper(view, spec.target)), view.box);
       if (found !== null) item(found.callout);

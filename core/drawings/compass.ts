@@ -55,18 +55,18 @@ export function compass(brief: Brief, center: Vec, radius: number): Compass | nu
   };
 }
 
-/** An arrow through the rose and an N of three strokes past its tip. */
+/** An arrow through the rose and an upright N of three strokes past its tip. */
 function northArrow(at: (azimuth: number, reach: number) => Vec, radius: number, line: (a: Vec, b: Vec, pen: Pen) => Shape): Shape[] {
   const tip = at(0, radius);
-  const letter = { low: 1.25 * radius, high: 1.85 * radius, turn: 12 };
-  const corner = (side: 1 | -1, reach: number): Vec => at(side * letter.turn * ((letter.low + letter.high) / 2 / reach), reach);
+  const middle = at(0, 1.6 * radius);
+  const corner = (side: 1 | -1, up: 1 | -1): Vec => ({ x: middle.x + side * 0.22 * radius, y: middle.y + up * 0.32 * radius });
   return [
     line(at(180, radius), tip, PENS.outline),
     line(tip, at(12, 0.6 * radius), PENS.outline),
     line(tip, at(-12, 0.6 * radius), PENS.outline),
-    line(corner(-1, letter.low), corner(-1, letter.high), PENS.outline),
-    line(corner(-1, letter.high), corner(1, letter.low), PENS.outline),
-    line(corner(1, letter.low), corner(1, letter.high), PENS.outline),
+    line(corner(-1, -1), corner(-1, 1), PENS.outline),
+    line(corner(-1, 1), corner(1, -1), PENS.outline),
+    line(corner(1, -1), corner(1, 1), PENS.outline),
   ];
 }
 

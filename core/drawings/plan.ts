@@ -1,7 +1,7 @@
 /** The plan: every run named, stations along the chute, overall sizes, and a table of runs with their pieces' marks. */
 import { curveHeading, curvePoint } from '../base/curve.ts';
 import { radians } from '../base/quantity.ts';
-import { leftOf, scale as times, sheetPoint, unitAt, type Vec, viewPoint } from '../base/points.ts';
+import { leftOf, scale as times, sheetPoint, unitAt, type Vec, type ViewPoint, viewPoint } from '../base/points.ts';
 import { hasRoom } from '../drafting/draft.ts';
 import { printSize } from '../drafting/kit.ts';
 import { type CalloutSpec, type Column, type DimensionSpec, type Drawing, type View } from '../drafting/model.ts';
@@ -73,6 +73,7 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
   const { kit, room, block } = page;
   const { layout } = input;
   const runs = new Set(names);
+  const own = layout.runs.filter((run) => runs.has(run.name));
   const extremes = siteExtremes(layout, runs);
   const gates = gatePlanShapes(layout, runs);
   // A gate's leaf may swing far past the steel of a part of the walk.
@@ -112,7 +113,15 @@ function planOn(input: DrawInput, page: Page, names: readonly string[], part: bo
     dimensions: [...overall(extremes, scale.scale, kit.h), ...placeSizes(input, runs, kit.h)],
     runnings: [],
     bands: [],
-    callouts: [...names.flatMap((name) => runCallouts(input, layout.runs.find((run) => run.name === name)!, middle)), ...gateCallouts(input.layout, runs, middle), ...deckCallouts(input.layout, runs, middle), ...markCallouts(input, runs, middle), ...(north?.callouts ?? [])],
+    // A station's figure is longer than a short run: names come first.
+    callouts: [
+      ...own.flatMap((run) => nameCallouts(input, run, middle)),
+      ...gateCallouts(layout, runs, middle),
+      ...deckCallouts(layout, runs, middle),
+      ...own.flatMap((run) => stationCallouts(input, run)),
+      ...markCallouts(input, runs, middle),
+      ...(north?.callouts ?? []),
+    ],
   };
   const filled = { views: [view], tables: [], notes: [] };
   return drawingOf(page, filled, '1', 0, title, say('drawings.plan.file'));
@@ -175,18 +184,18 @@ function placeSizes(input: DrawInput, runs: ReadonlySet<string>, h: number): Dim
   return specs;
 }
 
-/** The run's name, and the station where a run of the chute begins. */
-function runCallouts(input: DrawInput, run: Run, middle: Vec): CalloutSpec[] {
-  return [...nameCallouts(input, run, middle), ...stationCallouts(input, run)];
-}
-
 /** The run's name. `middle`: of the whole plan; words are looked for away from it. */
 export function nameCallouts({ layout }: Pick<DrawInput, 'layout'>, run: Run, middle: Vec): CalloutSpec[] {
   if (run.length < 1) return [];
   const at = run.name === 'crowd-pen' ? penMiddle(layout) : run.name === 'junction' ? viewPoint(layout.mouth.x, layout.mouthDistance * 0.6) : curvePoint(run.path, 0.5);
   const away = Math.hypot(at.x - middle.x, at.y - middle.y) < 1 ? { x: 1, y: 0 } : { x: at.x - middle.x, y: at.y - middle.y };
-  return [{ text: run.name, target: viewPoint(at.x, at.y), piece: null, toward: away, layer: 'NOTES' }];
+  const others = elsewhere(run);
+  return [{ text: run.name, target: viewPoint(at.x, at.y), piece: null, toward: away, layer: 'NOTES', ...(others.length === 0 ? {} : { others }) }];
 }
+
+/** Further points of a run that its name may stand at: a short leader from one of them beats a long one from the middle. */
+const elsewhere = (run: Run): ViewPoint[] =>
+  run.name === 'crowd-pen' || run.name === 'junction' ? [] : [0.3, 0.7, 0.12, 0.88].map((share) => curvePoint(run.path, share)).map(({ x, y }) => viewPoint(x, y));
 
 /** The station where a run of the chute begins, and where its last one ends. */
 export function stationCallouts({ layout, brief }: Pick<DrawInput, 'layout' | 'brief'>, run: Run): CalloutSpec[] {
@@ -218,7 +227,7 @@ export function markCallouts(input: DrawInput, runs: ReadonlySet<string>, middle
     const piece = post === undefined ? undefined : pieceOf(post);
     if (!runs.has(fence.run) || post === undefined || piece === undefined) return [];
     return [
-      { text: piece.mark, target: viewPoint(post.at.x, post.at.y), piece: piece.key, toward: { x: post.at.x - middle.x, y: post.at.y - middle.y }, layer: 'MARKS', optional: true },
+      { text: piece.mark, target: viewPoint(post.at.x, post.at.y), piece: piece.key, toward: { x: post.at.x - middle.x, y: post.at.y - middle.y }, layer: 'MARKS', optional: true, near: true },
     ];
   });
 }

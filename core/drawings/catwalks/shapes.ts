@@ -49,11 +49,12 @@ export const deckExtremes = (layout: Layout, runs: ReadonlySet<string>): readonl
 export function deckCallouts(layout: Layout, runs: ReadonlySet<string>, middle: Vec): CalloutSpec[] {
   return layout.catwalks.flatMap((catwalk): CalloutSpec[] => {
     const parts = catwalk.stretches.filter(({ run }) => runs.has(run)).flatMap((stretch) => stretch.parts);
-    const part = parts[Math.floor(parts.length / 2)];
-    if (part === undefined) return [];
-    const [a, , c] = part.corners;
-    const at = { x: (a.x + c.x) / 2, y: (a.y + c.y) / 2 };
+    const [at, ...others] = [0.5, 0.25, 0.75].flatMap((share) => {
+      const part = parts[Math.floor(parts.length * share)];
+      return part === undefined ? [] : [viewPoint((part.corners[0].x + part.corners[2].x) / 2, (part.corners[0].y + part.corners[2].y) / 2)];
+    });
+    if (at === undefined) return [];
     const away = { x: at.x - middle.x, y: at.y - middle.y };
-    return [{ text: catwalkMark(layout, catwalk), target: viewPoint(at.x, at.y), piece: null, toward: Math.hypot(away.x, away.y) < 1 ? { x: 1, y: 0 } : away, layer: 'NOTES' }];
+    return [{ text: catwalkMark(layout, catwalk), target: at, others, piece: null, toward: Math.hypot(away.x, away.y) < 1 ? { x: 1, y: 0 } : away, layer: 'NOTES' }];
   });
 }
