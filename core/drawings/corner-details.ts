@@ -11,6 +11,7 @@ import { say } from '../text/index.ts';
 import { betweenJambs } from './between-jambs.ts';
 import { boundsOf, turnPlan } from './bounds.ts';
 import { type Detail } from './detail.ts';
+import { rectangle } from './gate-outline.ts';
 import { type DrawInput } from './input.ts';
 import { postPieces } from './site-view.ts';
 
@@ -55,6 +56,13 @@ function markOf(input: DrawInput, post: Post, toward: Vec): CalloutSpec[] {
   return piece === undefined ? [] : [{ text: piece.mark, target: at(post.at), piece: piece.key, toward, layer: 'MARKS' }];
 }
 
+/** The pivot post's cap: its post stands in no fence, so that it is shown and marked here. */
+function pivotCap(input: DrawInput): Piece | undefined {
+  const pivot = input.layout.posts.find(({ kind }) => kind === 'pivot-post');
+  const key = pivot === undefined ? undefined : postPieces(input.parts)(pivot)?.key;
+  return input.parts.pieces.find(({ place }) => place.kind === 'cap' && place.on === key);
+}
+
 const fenceAt = (input: DrawInput, run: string, side: string): Fence | undefined =>
   input.layout.fences.find((fence) => fence.run === run && fence.side === side);
 
@@ -74,10 +82,12 @@ export function pivotDetail(input: DrawInput): Detail {
   ];
   const posts = layout.posts.filter((post) => post.kind === 'pivot-post' || isAt(post, alley, alleyEnd) || isAt(post, funnel, funnelStart));
   const plates = input.parts.pieces.filter((piece) => piece.kind === 'plate');
+  const cap = pivotCap(input);
   const shapes: Shape[] = [
     ...stubs.flatMap(({ fence, from, to }) => fenceStub(input, fence, from, to)),
     ...stubs.map(({ fence, post }): Shape => ({ kind: 'curve', pen: PENS.center, curve: { kind: 'line', a: at(layout.pivot), b: at(facePoint(fence, post, 0)) } })),
     ...posts.map((post) => postOf(input, post)),
+    ...(cap === undefined ? [] : capOf(cap, layout.pivot)),
     ...plates.flatMap((plate) => plateShapes(plate, plate.run === 'junction' ? funnel : alley)),
   ];
   const feet = stubs.map(({ fence, post }) => facePoint(fence, post, 0));
@@ -115,6 +125,7 @@ export function pivotDetail(input: DrawInput): Detail {
     ],
     callouts: [
       ...posts.flatMap((post) => markOf(input, post, sub(post.at, post.kind === 'pivot-post' ? middle : layout.pivot))),
+      ...(cap === undefined ? [] : [capMark(cap, layout.pivot, sub(layout.pivot, middle))]),
       ...plates.flatMap((plate): CalloutSpec[] => {
         if (plate.place.kind !== 'plate') return [];
         const { a, b } = plate.place;
@@ -148,6 +159,18 @@ function wedge(angles: readonly number[], size: number, h: number): DimensionSpe
       offsets: [16, 20, 12, 26, 8, 32, 6, 40, 50, 62, 4.5].map((value) => value * h),
     },
   ];
+}
+
+/** A cap from above, on its post. */
+const capOf = (cap: Piece, center: Vec): readonly Shape[] => (cap.flat?.outer.kind === 'path'
+  ? rectangle(PENS.thin, center.x - cap.length / 2, center.x + cap.length / 2, center.y - cap.flatHeight! / 2, center.y + cap.flatHeight! / 2, cap.key)
+  : [{ kind: 'circle', center: at(center), radius: inches(cap.length / 2), pen: PENS.thin, piece: cap.key }]);
+
+/** On the cap's edge, a quarter turn from where the post's own mark stands. */
+function capMark(cap: Piece, center: Vec, away: Vec): CalloutSpec {
+  const toward = times({ x: -away.y, y: away.x }, 1 / Math.max(1e-9, Math.hypot(away.x, away.y)));
+  const reach = Math.min(cap.length, cap.flatHeight ?? cap.length) / 2;
+  return { text: cap.mark, target: viewPoint(center.x + toward.x * reach, center.y + toward.y * reach), piece: cap.key, toward, layer: 'MARKS' };
 }
 
 /** A closing plate in plan: its length along the face by its thickness outward. */

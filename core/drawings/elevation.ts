@@ -13,6 +13,7 @@ import { say } from '../text/index.ts';
 import { type Block } from './flow.ts';
 import { type Page } from './input.ts';
 import { type FenceParts } from './panel-parts.ts';
+import { capShapes, postLabel } from './post-cap.ts';
 import { type Scale } from './scales.ts';
 
 /** How much of a post is drawn below the ground, inches: the rest is in the tables. */
@@ -63,10 +64,10 @@ export function elevationBlock(page: Page, stretch: Stretch, scale: Scale): Bloc
   const width = Math.min(page.room.width, Math.max(side + Math.max((x1 - x0) * scale.scale + 4 * kit.h, (end - x0) * scale.scale + kit.h), 30 * kit.h, marks));
   const foot = footHeight(kit, { title, scaleText: scale.text }, page.block, width);
   // Heights that had to spread stand a little under the ground.
-  const tall = fence.brief.height * scale.scale + kit.up;
+  const tall = topOf(panel) * scale.scale + kit.up;
   const spreadOut = (heights.length + 1) * (kit.up + kit.down + 2 * kit.clear + 0.006) - tall;
   const below = Math.max(STUB * scale.scale + runningDepth(kit, 2 * kit.h, longest), spreadOut);
-  const height = foot + below + fence.brief.height * scale.scale + bandHeight(kit);
+  const height = foot + below + topOf(panel) * scale.scale + bandHeight(kit);
   return {
     width,
     height,
@@ -99,6 +100,9 @@ export function elevationBlock(page: Page, stretch: Stretch, scale: Scale): Bloc
   };
 }
 
+/** The highest post: one that it shares with a taller fence stands over its own. */
+const topOf = ({ fence, posts }: FenceParts): number => Math.max(fence.brief.height, ...posts.map(({ top }) => top));
+
 /** A man gate's name and clear width in its opening: its leaf stands on a drawing of its own. */
 function gateNotes({ panel }: Stretch, x0: number, x1: number, units: 'in' | 'mm'): CalloutSpec[] {
   return panel.gates.filter(({ u }) => panel.x(u) > x0 && panel.x(u) < x1).map(({ mark, u, width }) => ({
@@ -128,12 +132,12 @@ function titleOf(stretch: Stretch): string {
 
 function shapesOf(stretch: Stretch, x0: number, x1: number): Shape[] {
   const { panel } = stretch;
-  const { section, brief } = panel.fence;
+  const { section } = panel.fence;
   const shapes: Shape[] = [line(PENS.thin, x0 - 6, 0, x1 + 6, 0)];
   for (const post of panel.posts.slice(stretch.from, stretch.to + 1)) {
     const x = panel.x(post.u);
     const half = post.along / 2;
-    shapes.push(...box(PENS.outline, x - half, x + half, 0, brief.height, [true, true], post.piece.key));
+    shapes.push(...box(PENS.outline, x - half, x + half, 0, post.top, [true, true], post.piece.key), ...capShapes(post, x));
     shapes.push(line(PENS.hidden, x - half, -STUB, x - half, 0, post.piece.key), line(PENS.hidden, x + half, -STUB, x + half, 0, post.piece.key));
     shapes.push(line(PENS.center, x, -STUB, x, 0));
   }
@@ -185,7 +189,7 @@ export function piecesIn(stretch: Stretch): Piece[] {
   const x0 = panel.x(panel.posts[stretch.from]!.u);
   const x1 = panel.x(panel.posts[stretch.to]!.u);
   return [
-    ...panel.posts.slice(stretch.from, stretch.to + 1).map((post) => post.piece),
+    ...panel.posts.slice(stretch.from, stretch.to + 1).flatMap(({ piece, cap }) => (cap === null ? [piece] : [piece, cap])),
     ...within(panel, panel.rails, x0, x1).map((seen) => seen.piece),
     ...within(panel, panel.skins, x0, x1).map((seen) => seen.piece),
   ];
@@ -194,15 +198,11 @@ export function piecesIn(stretch: Stretch): Piece[] {
 /** Marks of a stretch: every post, every piece where it begins (or where it comes in from the stretch before). */
 export function bandOf(stretch: Stretch, x0: number, x1: number): Band {
   const { panel } = stretch;
-  const { section, brief } = panel.fence;
+  const { section } = panel.fence;
   const posts = panel.posts.slice(stretch.from, stretch.to + 1);
   const rows = section.rows;
   const between = (rows[rows.length - 1]! + rows[rows.length - 2]!) / 2;
-  const labels: BandLabel[] = posts.map((post) => ({
-    text: post.piece.mark,
-    x: inches(panel.x(post.u)),
-    targets: [{ y: inches(between), piece: post.piece.key }],
-  }));
+  const labels: BandLabel[] = posts.map((post) => postLabel(post, panel.x(post.u), between));
   const bayOf = (from: number): { readonly start: number; readonly size: number } => {
     let i = posts.length - 2;
     while (i > 0 && panel.x(posts[i]!.u) > from + thickest(panel) / 2 + 1) i -= 1;
@@ -237,7 +237,7 @@ export function bandOf(stretch: Stretch, x0: number, x1: number): Band {
     const x = Math.min(bay.start + bay.size * (SKIN_AT + 0.05 * nth), to - 0.04 * (to - from) * (3 - Math.min(2, nth)));
     labels.push({ text: piece.mark, x: inches(x), targets: [{ y: inches(y), piece: piece.key }] });
   }
-  return { top: brief.height, labels };
+  return { top: inches(topOf(panel)), labels };
 }
 
 /** A height in the middle of the clear strip of skin nearest to its own middle. */

@@ -6,6 +6,10 @@ import { gateMarks, type Parts, type Piece } from '../parts/index.ts';
 export interface FencePost {
   readonly u: number;
   readonly piece: Piece;
+  /** The plate on its open top; null where something else stands on it. */
+  readonly cap: Piece | null;
+  /** Height of its top over the ground. */
+  readonly top: number;
   /** Its size outward and along the fence, and its center from the face: a gate may hang on a thicker one than the fence's own. */
   readonly across: number;
   readonly along: number;
@@ -28,26 +32,29 @@ const postKey = (run: string, side: string, bay: number): string => `${run} ${si
 export function fenceParts(layout: Layout, parts: Parts): FenceParts[] {
   const byFence = new Map<string, Piece[]>();
   const posts = new Map<string, Piece>();
+  const caps = new Map<string, Piece>();
   for (const piece of parts.pieces) {
     const key = `${piece.run} ${piece.side}`;
     const list = byFence.get(key);
     if (list === undefined) byFence.set(key, [piece]);
     else list.push(piece);
     if (piece.kind === 'post') posts.set(postKey(piece.run, piece.side, piece.bay), piece);
+    if (piece.place.kind === 'cap') caps.set(piece.place.on, piece);
   }
-  const own = new Map<string, Pick<FencePost, 'u' | 'piece'>[]>();
-  const stand = (run: string, side: string, u: number, piece: Piece): void => {
+  const own = new Map<string, Pick<FencePost, 'u' | 'piece' | 'cap' | 'top'>[]>();
+  const stand = (run: string, side: string, u: number, piece: Piece, top: number): void => {
     const key = `${run} ${side}`;
+    const post = { u, piece, cap: caps.get(piece.key) ?? null, top };
     const list = own.get(key);
-    if (list === undefined) own.set(key, [{ u, piece }]);
-    else list.push({ u, piece });
+    if (list === undefined) own.set(key, [post]);
+    else list.push(post);
   };
   for (const post of layout.posts) {
     if (post.kind === 'pivot-post') continue;
     const piece = posts.get(postKey(post.run, post.side, post.bay));
     if (piece === undefined) throw new Error(`no piece for the post at bay ${String(post.bay)} of ${post.run} ${post.side}`);
-    stand(post.run, post.side, post.u, piece);
-    if (post.alsoEnds !== null) stand(post.alsoEnds.run, post.alsoEnds.side, post.alsoEnds.u, piece);
+    stand(post.run, post.side, post.u, piece, post.fenceHeight);
+    if (post.alsoEnds !== null) stand(post.alsoEnds.run, post.alsoEnds.side, post.alsoEnds.u, piece, post.fenceHeight);
   }
   const names = gateMarks(layout);
   return layout.fences.map((fence) => {

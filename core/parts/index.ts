@@ -10,6 +10,8 @@ export { fitsSheet, skinCourses, type StockSheets } from './skin-courses.ts';
 export { isRampFence } from './ramps/ramp-pieces.ts';
 export { rampConcrete, type FormRow, type RampConcrete } from './ramps/concrete.ts';
 export { bracketSize, deckBuild, type DeckBuild } from './catwalks/build.ts';
+export { ventHole, type VentHole } from './vent-hole.ts';
+export { CAP_PRACTICE } from './post-caps.ts';
 export { floorSlabs, type FloorSlab } from './floors.ts';
 export { RAMP_PRACTICE } from './ramps/practice.ts';
 export type * from './types.ts';

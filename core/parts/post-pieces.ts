@@ -1,11 +1,13 @@
 import { pounds } from '../base/quantity.ts';
+import { type Brief } from '../brief/types.ts';
 import { type Layout } from '../layout/index.ts';
-import { pieceKey, type DraftPiece } from './draft-piece.ts';
+import { type DraftPiece } from './draft-piece.ts';
+import { postCaps, postKey } from './post-caps.ts';
 
-/** Every post as a piece, a shared one under its downstream run. */
-export function postPieces(layout: Layout): readonly DraftPiece[] {
-  return layout.posts.map((post) => ({
-    key: pieceKey('post', post.run, post.side, post.bay, 0),
+/** Every post as a piece, a shared one under its downstream run, and the caps on them. */
+export function postPieces(brief: Brief, layout: Layout): readonly DraftPiece[] {
+  const posts = layout.posts.map((post): DraftPiece => ({
+    key: postKey(post),
     kind: 'post',
     section: post.section.name,
     length: post.length,
@@ -20,4 +22,5 @@ export function postPieces(layout: Layout): readonly DraftPiece[] {
     ends: [{ kind: 'square' }, { kind: 'square' }],
     place: { kind: 'post', at: post.at, u: post.u },
   }));
+  return [...posts, ...postCaps(brief, layout)];
 }

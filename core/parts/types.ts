@@ -4,7 +4,7 @@ import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint, type Vec } from '../base/points.ts';
 import { type Side } from '../brief/types.ts';
 
-export type PieceKind = 'rail' | 'post' | 'skin' | 'plate' | 'gate' | 'cleat' | 'deck' | 'bumper' | 'bearer' | 'bracket' | 'toe-board' | 'guard' | 'step';
+export type PieceKind = 'rail' | 'post' | 'cap' | 'skin' | 'plate' | 'gate' | 'cleat' | 'deck' | 'bumper' | 'bearer' | 'bracket' | 'toe-board' | 'guard' | 'step';
 
 /**
  * How an end is cut. Mitre: positive where the long point is on the bend's outside; on a straight piece, which can be turned over, the
@@ -35,6 +35,8 @@ export type Place =
   | { readonly kind: 'rail'; readonly row: number; readonly height: Inches; readonly from: Inches; readonly to: Inches }
   | { readonly kind: 'skin'; readonly from: Inches; readonly to: Inches; readonly bottom: Inches; readonly top: Inches }
   | { readonly kind: 'post'; readonly at: PlanPoint; readonly u: Inches }
+  /** On the open top of a post, `on` the key of that post's piece; `foot` is its underside, the post's top. */
+  | { readonly kind: 'cap'; readonly at: PlanPoint; readonly on: string; readonly foot: Inches }
   | { readonly kind: 'plate'; readonly a: PlanPoint; readonly b: PlanPoint; readonly bottom: Inches; readonly top: Inches }
   /** Of a gate: `gate` is the opening's path, `moves` whether it swings or slides with the leaf. */
   | { readonly kind: 'gate'; readonly gate: string; readonly part: GatePart; readonly moves: boolean; readonly outline: GateOutline }

@@ -17,6 +17,7 @@ import { details } from './en/details.ts';
 import { cutList } from './en/cut-list.ts';
 import { drawings } from './en/drawings.ts';
 import { faults } from './en/faults.ts';
+import { flatParts } from './en/flat-parts.ts';
 import { findings } from './en/findings.ts';
 import { gates } from './en/gates.ts';
 import { layoutFaults } from './en/layout-faults.ts';
@@ -54,6 +55,7 @@ const table = {
   ...choiceWords,
   ...command,
   ...details,
+  ...flatParts,
   ...cutList,
   ...drawings,
   ...faults,

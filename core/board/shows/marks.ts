@@ -46,6 +46,7 @@ function callouts(piece: Piece, fence: Fence, scale: number): CalloutSpec[] {
       return word({ x: (place.a.x + place.b.x) / 2, y: (place.a.y + place.b.y) / 2 }, { x: 0, y: -1 });
     }
     // A leaf stands upright: its pieces lie on one another in plan, and are marked on its own drawing.
+    case 'cap':
     case 'deck':
     case 'cleat':
     case 'bumper':

@@ -42,6 +42,7 @@ function shapesOf(piece: Piece, fence: Fence | undefined, closed: boolean, scale
   const { place, key } = piece;
   switch (place.kind) {
     case 'post':
+    case 'cap':
     case 'deck':
     case 'cleat':
     case 'bumper':

@@ -8,6 +8,7 @@ import { type DrawInput } from '../input.ts';
 import { type Drawing } from '../../drafting/model.ts';
 import { backstopFrame, uprightOnPost } from './backstop-frame.ts';
 import { frameCorner } from './frame-corner.ts';
+import { capDetail } from './cap.ts';
 import { detailPages } from './pages.ts';
 import { latchDetail } from './latch.ts';
 import { ringHinge } from './ring-hinge.ts';
@@ -37,6 +38,7 @@ export function detailsOf(input: DrawInput): Detail[] {
   return [
     ...lapped.map((fence) => spliceDetail(brief, fence)),
     ...skinned.map((fence) => stitchDetail(brief, fence)),
+    capDetail(brief, layout.posts, input.parts.pieces),
     ringHinge(brief, layout.crowdGate),
     frameCorner(brief, marks.get(layout.crowdGate.path)!, piecesOf(input, layout.crowdGate.path)),
     ...(layout.crowdGate.teeth.length > 0 ? [toothDetail(brief)] : []),

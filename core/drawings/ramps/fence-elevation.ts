@@ -15,6 +15,7 @@ import { type Page } from '../input.ts';
 import { type Scale, scalesOf } from '../scales.ts';
 import { fenceLabels } from './fence-labels.ts';
 import { railCorners, type SlopedFence } from './fence-frame.ts';
+import { capShapes } from '../post-cap.ts';
 import { line, outline, rectangle } from './shapes.ts';
 
 /** How much of a post is drawn below the ground, inches: the rest is in the tables. */
@@ -119,7 +120,7 @@ export function slopedElevation(page: Page, stretch: SlopedStretch, scale: Scale
 function shapesOf(stretch: SlopedStretch): Shape[] {
   const { fence } = stretch;
   const [s0, s1] = ends(stretch);
-  const { section, brief } = fence.panel.fence;
+  const { section } = fence.panel.fence;
   const { run } = fence.ramp.figures;
   const level = (s: number): { x: number; y: number } => ({ x: s, y: fence.line(s) });
   const broken = run > s0 + SAME_LENGTH && run < s1 - SAME_LENGTH ? [run] : [];
@@ -128,9 +129,10 @@ function shapesOf(stretch: SlopedStretch): Shape[] {
     line(PENS.thin, { x: s0 - 6, y: 0 }, { x: s1 + 6, y: 0 }),
     ...stops.slice(1).map((stop, i) => line(PENS.center, level(stops[i]!), level(stop))),
   ];
-  for (const { s, piece, along } of fence.posts.slice(stretch.from, stretch.to + 1)) {
+  for (const post of fence.posts.slice(stretch.from, stretch.to + 1)) {
+    const { s, piece, along } = post;
     const half = along / 2;
-    shapes.push(...rectangle(PENS.outline, s - half, s + half, 0, fence.line(s) + brief.height, piece.key));
+    shapes.push(...rectangle(PENS.outline, s - half, s + half, 0, post.top, piece.key), ...capShapes(post, s));
     shapes.push(line(PENS.hidden, { x: s - half, y: -STUB }, { x: s - half, y: 0 }, piece.key), line(PENS.hidden, { x: s + half, y: -STUB }, { x: s + half, y: 0 }, piece.key));
     shapes.push(line(PENS.center, { x: s, y: -STUB }, { x: s, y: 0 }));
   }
@@ -155,7 +157,7 @@ export function slopedPieces(stretch: SlopedStretch): readonly Piece[] {
   const [s0, s1] = ends(stretch);
   const within = ({ from, to }: { readonly from: number; readonly to: number }): boolean => Math.min(to, s1) - Math.max(from, s0) > SAME_LENGTH;
   return [
-    ...stretch.fence.posts.slice(stretch.from, stretch.to + 1).map(({ piece }) => piece),
+    ...stretch.fence.posts.slice(stretch.from, stretch.to + 1).flatMap(({ piece, cap }) => (cap === null ? [piece] : [piece, cap])),
     ...stretch.fence.rails.filter(within).map(({ piece }) => piece),
     ...stretch.fence.skins.filter(within).map(({ piece }) => piece),
   ];

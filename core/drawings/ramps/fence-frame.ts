@@ -4,13 +4,10 @@ import { type Radians, radians } from '../../base/quantity.ts';
 import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { fromLowEnd, lineHeight, type Ramp } from '../../layout/index.ts';
 import { type Piece } from '../../parts/index.ts';
-import { type FenceParts } from '../panel-parts.ts';
+import { type FenceParts, type FencePost } from '../panel-parts.ts';
 
-export interface FencePostAt {
+export interface FencePostAt extends Pick<FencePost, 'along' | 'piece' | 'cap' | 'top'> {
   readonly s: number;
-  /** Its size along the fence. */
-  readonly along: number;
-  readonly piece: Piece;
 }
 export interface RailAt {
   readonly piece: Piece;
@@ -44,7 +41,7 @@ export function slopedFence(ramp: Ramp, panel: FenceParts): SlopedFence {
   return {
     panel,
     ramp,
-    posts: panel.posts.map(({ u, piece, along }) => ({ s: s(u), piece, along })).sort((a, b) => a.s - b.s),
+    posts: panel.posts.map(({ u, piece, cap, top, along }) => ({ s: s(u), piece, cap, top, along })).sort((a, b) => a.s - b.s),
     rails: panel.rails.flatMap((piece): RailAt[] => {
       if (piece.place.kind !== 'rail') return [];
       const { from, to } = ends(piece.place.from, piece.place.to);

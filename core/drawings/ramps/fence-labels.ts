@@ -3,6 +3,7 @@ import { SAME_LENGTH } from '../../base/tolerance.ts';
 import { type BandLabel } from '../../drafting/model.ts';
 import { type SlopedFence } from './fence-frame.ts';
 import { clearHeight } from '../elevation.ts';
+import { postLabel } from '../post-cap.ts';
 
 /** Where in its bay a mark's leader drops: rails from the first figure on, skins at the last. */
 const RAIL_AT = [0.3, 0.5, 0.66] as const;
@@ -14,9 +15,7 @@ export function fenceLabels(fence: SlopedFence, s0: number, s1: number): readonl
   const { rows } = section;
   const posts = fence.posts.filter(({ s }) => s >= s0 - SAME_LENGTH && s <= s1 + SAME_LENGTH);
   const between = (rows[rows.length - 1]! + rows[rows.length - 2]!) / 2;
-  const labels: BandLabel[] = posts.map(({ s, piece }) => ({
-    text: piece.mark, x: inches(s), targets: [{ y: inches(fence.line(s) + between), piece: piece.key }],
-  }));
+  const labels: BandLabel[] = posts.map((post) => postLabel(post, post.s, fence.line(post.s) + between));
   /** The bay in which something begins, and how many marks stand in it already. */
   const bayAt = (from: number): { readonly start: number; readonly size: number; readonly key: number } => {
     let i = posts.length - 2;

@@ -12,13 +12,13 @@ export interface ErectionStep {
   readonly marks: readonly { readonly mark: string; readonly count: number }[];
 }
 
-const WORK: Readonly<Partial<Record<PieceKind, StepWork>>> = { rail: 'rails', skin: 'skins', plate: 'plates', post: 'posts' };
+const WORK: Readonly<Partial<Record<PieceKind, StepWork>>> = { rail: 'rails', skin: 'skins', plate: 'plates', post: 'posts', cap: 'posts' };
 
 export function erectionSteps(layout: Layout, parts: Parts): readonly ErectionStep[] {
   const runs = outward(layout);
   const fixed = parts.pieces.filter(({ place }) => place.kind !== 'gate');
   const pivotPost = layout.posts.find(({ kind }) => kind === 'pivot-post');
-  const isPivot = (piece: Piece): boolean => pivotPost !== undefined && piece.kind === 'post' && piece.place.kind === 'post'
+  const isPivot = (piece: Piece): boolean => pivotPost !== undefined && (piece.place.kind === 'post' || piece.place.kind === 'cap')
     && Math.hypot(piece.place.at.x - pivotPost.at.x, piece.place.at.y - pivotPost.at.y) < 1e-6;
   const inRun = (run: string, work: StepWork): ErectionStep[] => {
     const pieces = fixed.filter((piece) => piece.run === run && (WORK[piece.kind] ?? 'other') === work && !isPivot(piece));

@@ -3,4 +3,4 @@ export { erectionSteps, type ErectionStep, type StepWork } from './erection.ts';
 export { lifts, type Lift } from './lifts.ts';
 export { matchMark, spliceRows, type SpliceRow } from './match-marks.ts';
 export { SET_UP_PRACTICE } from './practice.ts';
-export { ventHole, ventRows, type VentRow } from './vent-holes.ts';
+export { ventRows } from './vent-holes.ts';

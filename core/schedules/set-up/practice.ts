@@ -4,11 +4,4 @@ export const SET_UP_PRACTICE = {
   cureDays: { rails: 3, load: 7 },
   /** More people than this at one lift: a loader or a hoist. */
   mostPeople: 4,
-  /** Share of a hollow section's inside that one hole at each end lets through, by outside size in inches: practice of galvanizers (from memory). */
-  vent: [
-    { under: 3, share: 0.45 },
-    { under: Infinity, share: 0.3 },
-  ],
-  /** No hole is drilled smaller. */
-  leastHole: 0.5,
 } as const;

@@ -82,4 +82,6 @@ export const roundEndWeld = (brief: Brief, joint: 'beam-upright' | 'guide-end', 
   fillet(brief, joint, thinnest(a, b), { allRound: true, field: true });
 /** A part of a latch or a hinge's bracket, on the leaf (in the shop) or on the jamb. */
 export const latchWeld = (brief: Brief, joint: 'latch-leaf' | 'latch-jamb', thinner: Inches): Weld => fillet(brief, joint, thinner, { field: joint === 'latch-jamb' }, true);
+/** A cap's edge on its post's end, in the shop. */
+export const capWeld = (brief: Brief, cap: Inches, wall: Inches): Weld => fillet(brief, 'cap-post', thinnest(cap, wall), { allRound: true });
 export const eyeWeld = (brief: Brief, wall: Inches): Weld => fillet(brief, 'spring-eye', wall, {}, true);
