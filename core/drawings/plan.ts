@@ -4,14 +4,14 @@ import { radians } from '../base/quantity.ts';
 import { leftOf, scale as times, sheetPoint, unitAt, type Vec, type ViewPoint, viewPoint } from '../base/points.ts';
 import { hasRoom } from '../drafting/draft.ts';
 import { printSize } from '../drafting/kit.ts';
-import { type CalloutSpec, type Column, type DimensionSpec, type Drawing, type View } from '../drafting/model.ts';
+import { type CalloutSpec, type Column, type DimensionSpec, type Drawing, type Shape, type View } from '../drafting/model.ts';
 import { largerPaper, paperNamed } from '../drafting/paper.ts';
 import { footHeight } from '../drafting/view.ts';
-import { type Layout, type Run } from '../layout/index.ts';
+import { type Layout, type Post, type Run } from '../layout/index.ts';
 import { type Piece } from '../parts/index.ts';
 import { say } from '../text/index.ts';
 import { printAngle } from '../units/index.ts';
-import { boundsOf, extremesOf } from './bounds.ts';
+import { type Bounds, boundsOf, extremesOf } from './bounds.ts';
 import { deckCallouts, deckPlanShapes } from './catwalks/shapes.ts';
 import { flowBlocks } from './flow.ts';
 import { gateCallouts, gatePlanShapes } from './gate-plan.ts';
@@ -54,14 +54,18 @@ const renumber = (drawing: Drawing, i: number): Drawing => {
 
 /** One plan where the runs fit it; else on larger paper; else in two. `part`: a part of the walk. */
 function splitPlan(input: DrawInput, runs: readonly string[], part: boolean): Drawing[] {
+  const site = siteOf(input.layout, runs);
   let paper = paperNamed(input.brief.paper);
   for (;;) {
     const page = pageOf(input, paper);
-    const drawing = planOn(input, page, runs, part);
-    if (drawing.scale >= LEAST && hasRoom(input.font, page.block, drawing)) return [drawing];
     const larger = largerPaper(paper);
+    const last = larger === null && runs.length === 1;
+    // What is drawn too small is not worth its words' places.
+    if (last || scaleOn(page, site).scale >= LEAST) {
+      const drawing = planOn(input, page, site, part);
+      if (last || hasRoom(input.font, page.block, drawing)) return [drawing];
+    }
     if (larger === null) {
-      if (runs.length === 1) return [drawing];
       const half = Math.ceil(runs.length / 2);
       return [...splitPlan(input, runs.slice(0, half), true), ...splitPlan(input, runs.slice(half), true)];
     }
@@ -69,24 +73,40 @@ function splitPlan(input: DrawInput, runs: readonly string[], part: boolean): Dr
   }
 }
 
-function planOn(input: DrawInput, page: Page, names: readonly string[], part: boolean): Drawing {
-  const { kit, room, block } = page;
-  const { layout } = input;
+/** The runs of one plan, and the steel that it must hold. */
+interface Site {
+  readonly names: readonly string[];
+  readonly runs: ReadonlySet<string>;
+  readonly extremes: readonly Vec[];
+  readonly gates: readonly Shape[];
+  readonly bounds: Bounds;
+}
+
+function siteOf(layout: Layout, names: readonly string[]): Site {
   const runs = new Set(names);
-  const own = layout.runs.filter((run) => runs.has(run.name));
   const extremes = siteExtremes(layout, runs);
   const gates = gatePlanShapes(layout, runs);
   // A gate's leaf may swing far past the steel of a part of the walk.
   const bounds = boundsOf([...extremes, ...gates.flatMap((shape) => (shape.kind === 'curve' ? extremesOf(shape.curve) : []))]);
-  const title = part ? say('drawings.plan.part', { from: names[0]!, to: names[names.length - 1]! }) : say('drawings.plan.title');
+  return { names, runs, extremes, gates, bounds };
+}
+
+/** The scale at which the runs fill a sheet. */
+function scaleOn({ kit, room, block }: Page, { bounds }: Site): Scale {
   const margin = { x: 16 * kit.h, y: 11 * kit.h };
-  const span = { width: bounds.right - bounds.left, height: bounds.high - bounds.low };
-  const fit = (foot: number): Scale =>
-    scaleToFit(block.units, span.width, span.height, { width: room.width - 2 * margin.x, height: room.height - 2 * margin.y - foot });
-  const scale = fit(2 * kit.pitch);
+  return scaleToFit(block.units, bounds.right - bounds.left, bounds.high - bounds.low, { width: room.width - 2 * margin.x, height: room.height - 2 * margin.y - 2 * kit.pitch });
+}
+
+function planOn(input: DrawInput, page: Page, site: Site, part: boolean): Drawing {
+  const { kit, room, block } = page;
+  const { layout } = input;
+  const { names, runs, extremes, gates, bounds } = site;
+  const title = part ? say('drawings.plan.part', { from: names[0]!, to: names[names.length - 1]! }) : say('drawings.plan.title');
+  const scale = scaleOn(page, site);
   const foot = footHeight(kit, { title, scaleText: scale.text }, block, room.width);
   const middle = { x: (bounds.left + bounds.right) / 2, y: (bounds.low + bounds.high) / 2 };
   const pieceOf = postPieces(input.parts);
+  const own = layout.runs.filter((run) => runs.has(run.name));
   const at = sheetPoint(
     room.x + room.width / 2 - middle.x * scale.scale,
     room.y + foot + (room.height - foot) / 2 - middle.y * scale.scale,
@@ -221,11 +241,19 @@ function penMiddle(layout: Layout): Vec {
 /** One post of each fence by its mark, where there is room; all marks stand in the table and on the panels. */
 export function markCallouts(input: DrawInput, runs: ReadonlySet<string>, middle: Vec): CalloutSpec[] {
   const pieceOf = postPieces(input.parts);
+  const standing = new Map<string, Post[]>();
+  for (const post of input.layout.posts) {
+    if (post.kind === 'pivot-post' || !runs.has(post.run)) continue;
+    const fence = `${post.run} ${post.side}`;
+    const own = standing.get(fence);
+    if (own === undefined) standing.set(fence, [post]);
+    else own.push(post);
+  }
   return input.layout.fences.flatMap((fence): CalloutSpec[] => {
-    const own = input.layout.posts.filter((post) => post.run === fence.run && post.side === fence.side && post.kind !== 'pivot-post');
+    const own = standing.get(`${fence.run} ${fence.side}`) ?? [];
     const post = own[Math.floor(own.length / 2)];
     const piece = post === undefined ? undefined : pieceOf(post);
-    if (!runs.has(fence.run) || post === undefined || piece === undefined) return [];
+    if (post === undefined || piece === undefined) return [];
     return [
       { text: piece.mark, target: viewPoint(post.at.x, post.at.y), piece: piece.key, toward: { x: post.at.x - middle.x, y: post.at.y - middle.y }, layer: 'MARKS', optional: true, near: true },
     ];
