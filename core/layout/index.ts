@@ -11,6 +11,7 @@ export { jambOffset } from './openings/cuts.ts';
 export * from './openings/types.ts';
 export { penArea } from './pens/holding-runs.ts';
 export { penPartOf } from './yard/pen-runs.ts';
+export { roofCorners } from './yard/roof-corners.ts';
 export type * from './catwalks/types.ts';
 export { backOffset, backRadius, chordAside, deckPoint, deckRise, MOST_RISE, reachAside, type DeckFence } from './catwalks/deck-shape.ts';
 export { stepAngle, stepFigures } from './catwalks/flight.ts';

@@ -3,7 +3,7 @@ import { curveHeading, curveLength, curvePoint, type Curve } from '../../base/cu
 import { type PlanPoint } from '../../base/points.ts';
 import { type Brief, type OpeningBrief } from '../../brief/types.ts';
 import { type Layout, type Opening } from '../../layout/index.ts';
-import { say } from '../../text/index.ts';
+import { say, type StringKey } from '../../text/index.ts';
 import { countedLine } from '../counted-line.ts';
 import { type Drag, type Handle } from '../types.ts';
 
@@ -11,16 +11,17 @@ import { type Drag, type Handle } from '../types.ts';
 export function openingHandles(brief: Brief, layout: Layout): readonly Handle[] {
   return brief.openings.flatMap((opening) => {
     const stands = layout.openings.find((one) => one.path === opening.path);
-    return stands === undefined ? [] : [handleOf(layout, opening, stands)];
+    return stands === undefined ? [] : [placeHandle(layout, opening, stands, `board.handle.${stands.kind}`)];
   });
 }
 
-function handleOf(layout: Layout, opening: OpeningBrief, stands: Opening): Handle {
+/** Where along its run an opening stands: the field `at` of what `path` names. */
+export function placeHandle(layout: Layout, opening: OpeningBrief, stands: Opening, label: StringKey): Handle {
   const { run, line, before, share } = countedLine(layout, opening, stands);
   const chute = opening.run === 'chute' ? layout.runs.filter((one) => one.from !== null) : [];
   const path = `${opening.path}.at`;
   return {
-    id: path, path, label: say(`board.handle.${stands.kind}`, { run: run.name }),
+    id: path, path, label: say(label, { run: run.name }),
     figure: 'length', run: run.name, at: stands.at, grows: curveHeading(line, share), drag: dragOf(line, before),
     value: opening.at, least: 0, greatest: chute.length === 0 ? curveLength(line) : chute.reduce((sum, one) => sum + one.length, 0),
   };

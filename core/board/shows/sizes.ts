@@ -6,15 +6,17 @@ import { type DimensionSpec } from '../../drafting/model.ts';
 import { overall } from '../../drawings/plan.ts';
 import { facePoint, radiusAtOffset, type Fence, type Run } from '../../layout/index.ts';
 import { catwalkSizes } from './catwalk-sizes.ts';
+import { gateSizes } from './gate-sizes.ts';
 import { holdingSizes } from './holding-sizes.ts';
 import { openingSizes } from './opening-sizes.ts';
 import { rampSizes } from './ramp-sizes.ts';
+import { roofSizes } from './roof-sizes.ts';
 import { yardSizes } from './yard-sizes.ts';
 import { type Contributor, type Scene, type SizeShown } from './show.ts';
 
 export const sizes: Contributor = (scene) => {
   const { options, extremes, h } = scene;
-  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...catwalkSizes(scene), ...rampSizes(scene), ...yardSizes(scene), ...holdingSizes(scene)].filter(({ path }) => path === options.dragged) };
+  if (options.dragged !== null) return { sizes: [...fieldSizes(scene), ...spacingSizes(scene), ...openingSizes(scene), ...catwalkSizes(scene), ...rampSizes(scene), ...yardSizes(scene), ...holdingSizes(scene), ...gateSizes(scene), ...roofSizes(scene)].filter(({ path }) => path === options.dragged) };
   if (!options.sizes) return {};
   return { sizes: [...overall(extremes, options.scale, h).map((spec) => ({ path: null, spec })), ...fieldSizes(scene), ...yardSizes(scene), ...holdingSizes(scene)] };
 };

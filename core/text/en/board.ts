@@ -13,5 +13,12 @@ export const board = {
   'board.handle.holdingWidth': 'width of the pen beside {run}',
   'board.handle.pen-gate': 'place of the pen gate on {run}',
   'board.handle.alley-gate': 'place of the alley gate on {run}',
+  'board.handle.man-gate-width': 'clear width of the man gate on {run}',
+  'board.handle.pen-gate-width': 'clear width of the pen gate on {run}',
+  'board.handle.holdingGate': 'clear width of the gate of {run}',
+  'board.handle.returnGate': 'place of the gate of the return alley on {run}',
+  'board.handle.returnWidth': 'clear width of the return alley',
+  'board.handle.roofLength': 'length of the roof',
+  'board.handle.roofWidth': 'width of the roof',
   'board.handle.backstop': 'place of the backstop on {run}',
 } as const;

@@ -54,9 +54,8 @@ export const placeLayOut = {
   'place-lay-out.findings-placed': 'Findings on the plan',
   'place-lay-out.no-findings': 'Nothing to fix or to look at on this run.',
   'place-lay-out.no-findings-placed': 'No finding has a place on the plan.',
-  'place-lay-out.measured': 'Measured {measured}, limit {limit}',
-  'place-lay-out.limit': 'Limit {limit}',
   'place-lay-out.to-check': 'See it in Check',
+  'place-lay-out.to-field': 'Brief, at {field}',
 
   'place-lay-out.run.title': 'The run as a whole',
   'place-lay-out.run.add-before': 'Add a run before',

@@ -1,24 +1,12 @@
 import { useState, type ReactElement } from 'react';
-import { printValue } from '../../../core/brief/format/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { FieldControl } from './FieldControl.tsx';
 import { FieldHelp } from './FieldHelp.tsx';
 import './field.css';
 import { NoneBox } from './NoneBox.tsx';
+import { reading } from './reading.ts';
 import { restoreWords, standingWords } from './standing-words.ts';
-import { useField, type FieldState } from './use-field.ts';
-
-/** Kinds whose figure is read beside what is typed. */
-const READ: readonly string[] = ['length', 'weight', 'angle'];
-
-/** What was typed, in the project's units; or what holds while nothing is typed. */
-function reading(state: FieldState): string | null {
-  const { field, value, units } = state;
-  if (value === undefined) return field.what.kind === 'choice' || field.what.kind === 'flag' ? null : standingWords(state);
-  if (value === null || !READ.includes(field.what.kind)) return null;
-  const words = printValue(field.what, value, units);
-  return words === null ? null : say('place-brief.reads', { value: words });
-}
+import { useField } from './use-field.ts';
 
 /**
  * One field of the project by its path (`chute.runs[1].angle`): label, control, its figure in the project's units, its default and the

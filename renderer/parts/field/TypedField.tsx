@@ -1,4 +1,5 @@
 import { useState, type ReactElement } from 'react';
+import { type What } from '../../../core/brief/format/index.ts';
 import { type Json } from '../../../core/brief/json/types.ts';
 import { pathSteps } from '../../project/json-path.ts';
 import { isFigure, textOf, valueOf } from './typed.ts';
@@ -11,6 +12,15 @@ interface Draft {
 }
 
 const LONG: readonly string[] = ['text', 'section'];
+/** A text of more letters than this is a note. */
+const NOTE = 100;
+
+/** How wide the field is: a note's words must not run out of sight. */
+function widthOf(what: What): string {
+  if (isFigure(what)) return 'typed figure';
+  if (what.kind === 'text' && what.range.greatest > NOTE) return 'typed long note';
+  return LONG.includes(what.kind) ? 'typed long' : 'typed';
+}
 
 /** A figure or a text, typed. What was typed stays in sight as it was typed, readable or not. */
 export function TypedField({ state, describedBy, suggestions = [] }: {
@@ -32,7 +42,7 @@ export function TypedField({ state, describedBy, suggestions = [] }: {
       <input
         id={id}
         type="text"
-        className={isFigure(field.what) ? 'typed figure' : LONG.includes(field.what.kind) ? 'typed long' : 'typed'}
+        className={widthOf(field.what)}
         autoComplete="off"
         spellCheck={false}
         list={list}

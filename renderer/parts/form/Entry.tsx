@@ -1,6 +1,6 @@
 import { type ReactElement } from 'react';
 import { choiceOf, type Field, type Group } from '../../../core/brief/format/index.ts';
-import { isJsonObject, type Json } from '../../../core/brief/json/types.ts';
+import { isJsonObject, type Json, type JsonObject } from '../../../core/brief/json/types.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
@@ -25,10 +25,12 @@ export function Entry({ list, index, ways }: { readonly list: string; readonly i
   const { selection } = useDeskWindow();
   const path = further(list, index);
   const field = knownField(path);
-  const kind = useProject((project) => {
+  const word = (name: string) => (project: JsonObject): Json | undefined => {
     const entry = valueAt(project, path);
-    return isJsonObject(entry) ? entry['kind'] : undefined;
-  });
+    return isJsonObject(entry) ? entry[name] : undefined;
+  };
+  const kind = useProject(word('kind'));
+  const surface = useProject(word('surface'));
   const said = useProject((project) => {
     const entry = valueAt(project, path);
     return isJsonObject(entry) ? Object.keys(entry).join(' ') : '';
@@ -36,7 +38,7 @@ export function Entry({ list, index, ways }: { readonly list: string; readonly i
   const run = useProject((project) => runOfEntry(project, list, index));
   const chosen = useStore(selection).run;
   const group = groupOf(field, kind);
-  const names = group === null ? [] : shownNames(list, Object.keys(group.fields), kind, said);
+  const names = group === null ? [] : shownNames(list, Object.keys(group.fields), list === 'ramps' ? surface : kind, said);
   const kindField = 'kind' in (group?.fields ?? {}) || field.what.kind === 'forms' ? knownField(further(path, 'kind')) : null;
   const title = run ?? say('place-brief.entry', { field: labelAt(path), number: index + 1 });
   const heading = kindField !== null && typeof kind === 'string' ? say('place-brief.entry-kind', { title, kind: choiceOf(kindField, kind) }) : title;

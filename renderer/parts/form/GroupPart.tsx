@@ -1,15 +1,16 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
-import { useProject } from '../field/use-project.ts';
+import { projectOf, useProject } from '../field/use-project.ts';
 import { valueAt } from '../../project/json-path.ts';
 import { FormPart } from './FormPart.tsx';
 import { GroupFaults } from './GroupFaults.tsx';
 import { further, knownField, labelAt } from './part-words.ts';
 import { PartHelp } from './PartHelp.tsx';
+import { groupBegun } from './starters.ts';
 
-/** Groups that mean something by being there: a pad, its roof, working hours. */
-const THERE_OR_NOT: readonly string[] = ['squeezePad', 'squeezePad.roof', 'site.work'];
+/** Groups that mean something by being there: a pad, its roof, a way back, working hours. */
+const THERE_OR_NOT: readonly string[] = ['squeezePad', 'squeezePad.roof', 'returnAlley', 'site.work'];
 
 /** The fields of a group, each a part of the form. */
 export function GroupFields({ path }: { readonly path: string }): ReactElement {
@@ -31,7 +32,7 @@ export function GroupPart({ path }: { readonly path: string }): ReactElement {
   const label = labelAt(path);
   const put = (there: boolean): void => {
     const words = say(there ? 'place-brief.added' : 'place-brief.taken-out', { field: label });
-    session.setField(path, there ? {} : undefined, { label: words });
+    session.setField(path, there ? groupBegun(path, projectOf(session)) : undefined, { label: words });
   };
   return (
     <fieldset className="part" data-field={path} tabIndex={-1}>

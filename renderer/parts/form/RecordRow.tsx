@@ -6,6 +6,7 @@ import { useField } from '../field/use-field.ts';
 import { FigureList } from './FigureList.tsx';
 import { GroupFaults } from './GroupFaults.tsx';
 import { GroupFields } from './GroupPart.tsx';
+import { GroupRows } from './GroupRows.tsx';
 import { knownField } from './part-words.ts';
 
 /** One entry of a table: its name, which can be changed, and what it holds. */
@@ -15,7 +16,7 @@ export function RecordRow({ path, name, others, fixed, rename, remove }: {
 }): ReactElement {
   const [typed, setTyped] = useState<string | null>(null);
   const { value } = useField(path);
-  const { kind } = knownField(path).what;
+  const { what } = knownField(path);
   if (fixed) {
     return (
       <div className="entry mark-row" data-field={path} tabIndex={-1}>
@@ -33,7 +34,7 @@ export function RecordRow({ path, name, others, fixed, rename, remove }: {
   const id = `${fieldId(path)}-name`;
   return (
     // The row of the value bears the path where there is one, so that who is led there comes to the value and not to the name.
-    <fieldset className="entry" data-field={kind === 'group' ? path : undefined} tabIndex={-1}>
+    <fieldset className="entry" data-field={what.kind === 'group' ? path : undefined} tabIndex={-1}>
       <legend>{name}</legend>
       <div className="entry-ways">
         <button type="button" aria-label={say('place-brief.remove-of', { field: name })} onClick={remove}>{say('place-brief.remove')}</button>
@@ -49,7 +50,15 @@ export function RecordRow({ path, name, others, fixed, rename, remove }: {
         </div>
         {twice ? <p id={`${id}-fault`} className="field-fault">{say('place-brief.twice', { name: tidy })}</p> : null}
       </div>
-      {kind === 'list' ? <FigureList path={path} /> : kind === 'group' ? <GroupFields path={path} /> : <FieldRow path={path} />}
+      <Held path={path} />
     </fieldset>
   );
+}
+
+/** What an entry holds: a group, a list of figures or of groups, or one field. */
+function Held({ path }: { readonly path: string }): ReactElement {
+  const { what } = knownField(path);
+  if (what.kind === 'group') return <GroupFields path={path} />;
+  if (what.kind !== 'list') return <FieldRow path={path} />;
+  return what.entry.what.kind === 'group' ? <GroupRows path={path} /> : <FigureList path={path} />;
 }

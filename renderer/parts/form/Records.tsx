@@ -1,5 +1,5 @@
 import { type ReactElement } from 'react';
-import { standingAt } from '../../../core/brief/format/index.ts';
+import { standingAt, type What } from '../../../core/brief/format/index.ts';
 import { isJsonObject, type Json } from '../../../core/brief/json/types.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
@@ -18,12 +18,15 @@ function begun(path: string): Json {
   const { what } = knownField(path);
   if (what.kind !== 'named') return '';
   switch (what.entry.what.kind) {
-    case 'list': return [''];
-    case 'group': return Object.fromEntries(Object.keys(what.entry.what.fields).map((name) => [name, '']));
+    case 'list': return [begunEntry(what.entry.what.entry.what)];
+    case 'group': return begunEntry(what.entry.what);
     case 'custom-section': return { outside: '', wall: '' };
     default: return '';
   }
 }
+
+/** Figures that are asked for, empty until they are typed. */
+const begunEntry = (what: What): Json => (what.kind === 'group' ? Object.fromEntries(Object.entries(what.fields).filter(([, { asked }]) => asked !== 'never').map(([name]) => [name, ''])) : '');
 
 /** A table by name: stock, rolls, prices, sections. Marks are shown, and no one writes them. */
 export function Records({ path }: { readonly path: string }): ReactElement {
@@ -36,7 +39,7 @@ export function Records({ path }: { readonly path: string }): ReactElement {
     return isJsonObject(table) ? JSON.stringify(Object.keys(table)) : '[]';
   })) as readonly string[];
   const standing = useProject((project) => (valueAt(project, path) === undefined ? (standingAt(pathSteps(path), project)?.words ?? '') : ''));
-  const bySection = path === 'shop.stock' || path === 'shop.roll';
+  const bySection = ['shop.stock', 'shop.roll', 'shop.rack'].includes(path);
   const suggestions = useSuggestions(bySection ? knownField('crowdPen.pivotPost') : field);
   const write = (value: Json | undefined, words: string): void => { session.setField(path, value, { label: words }); };
   const table = () => {

@@ -35,6 +35,13 @@ const STARTERS: Readonly<Record<string, readonly Starter[]>> = {
 /** What may be added to a list of groups; one that says nothing where nothing is known of it. */
 export const startersOf = (path: string): readonly Starter[] => STARTERS[path] ?? [{ kind: '', entry: () => ({}) }];
 
+/** What a group that a project may be without begins as. One that asks for nothing begins empty. */
+export function groupBegun(path: string, project: JsonObject): JsonObject {
+  if (path !== 'returnAlley') return {};
+  const from = valueAt(project, 'squeezePad') === undefined ? { run: 'chute', side: outerSide(project), at: '5 ft' } : { run: 'squeeze-pad', side: outerSide(project), at: '4 ft' };
+  return { from, runs: [{ kind: 'straight', length: '20 ft' }] };
+}
+
 /** An entry that becomes another kind: what both kinds have stays as it is. */
 export function asKind(path: string, kind: string, entry: Json | undefined, project: JsonObject): Json {
   const begun = startersOf(path).find((starter) => starter.kind === kind)?.entry(project) ?? { kind };

@@ -53,7 +53,7 @@ export function CheckPlace(): ReactElement {
       <div className="check-side" tabIndex={0}>
         {detail === undefined || chosen === null
           ? <p className="faint">{say('place-check.choose')}</p>
-          : <FindingDetail finding={detail} index={chosen} units={laid.units} runs={namedRuns(detail.where, runs)} />}
+          : <FindingDetail finding={detail} index={chosen} units={laid.units} runs={namedRuns(detail.where, runs)} all={runs} />}
         <CapacityList lines={laid.capacity} />
         <Cautions />
       </div>

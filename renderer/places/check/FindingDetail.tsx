@@ -1,7 +1,10 @@
 import { type ReactElement } from 'react';
-import { dangerOf, fieldOfRule, type Finding, printFigures } from '../../../core/checks/index.ts';
+import { dangerOf, type Finding, printFigures } from '../../../core/checks/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
+import { fieldOfFinding } from '../../parts/field-of-finding.ts';
+import { useProject } from '../../parts/field/use-project.ts';
+import { fieldName, whereWords } from '../../parts/finding-words.ts';
 import { type Units } from '../../worker/protocol.ts';
 import { ruleWords, trustWords } from './rule-words.ts';
 
@@ -12,17 +15,19 @@ export interface FindingDetailProps {
   readonly units: Units;
   /** The runs that its place names. */
   readonly runs: readonly string[];
+  /** Every run of the design. */
+  readonly all: readonly string[];
 }
 
 /** All of one finding, and the ways to its place and to the field behind it. */
-export function FindingDetail({ finding, index, units, runs }: FindingDetailProps): ReactElement {
+export function FindingDetail({ finding, index, units, runs, all }: FindingDetailProps): ReactElement {
   const { go } = useDeskWindow();
+  const field = useProject((project) => fieldOfFinding(finding, project, all));
   const { measured, limit } = printFigures(finding, units);
-  const field = fieldOfRule(finding.id);
   const facts = [
     [say('place-check.measured'), measured ?? say('place-check.no-figure')],
     [say('place-check.limit'), limit],
-    [say('place-check.where'), finding.where],
+    [say('place-check.where'), whereWords(finding)],
     [say('place-check.danger'), say(`place-check.danger.${dangerOf(finding.id)}`)],
     [say('place-check.trust'), trustWords(finding)],
     [say('place-check.source'), finding.source === '' ? say('place-check.no-source') : finding.source],
@@ -36,7 +41,7 @@ export function FindingDetail({ finding, index, units, runs }: FindingDetailProp
         {finding.at === null && runs.length === 0 ? null : (
           <button type="button" className="main" onClick={() => { go('lay-out', { finding: index, run: runs[0] ?? null }); }}>{say('place-check.go-place')}</button>
         )}
-        {field === null ? null : <button type="button" onClick={() => { go('brief', { field }); }}>{say('place-check.go-field', { field })}</button>}
+        {field === null ? null : <button type="button" onClick={() => { go('brief', { field }); }}>{say('place-check.go-field', { field: fieldName(field), path: field })}</button>}
       </div>
     </section>
   );

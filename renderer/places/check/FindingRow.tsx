@@ -1,6 +1,7 @@
 import { type ReactElement, useEffect, useRef } from 'react';
-import { dangerOf, type Finding, printFigures } from '../../../core/checks/index.ts';
+import { dangerOf, type Finding } from '../../../core/checks/index.ts';
 import { say } from '../../../core/text/index.ts';
+import { figuresWords, whereWords } from '../../parts/finding-words.ts';
 import { type Units } from '../../worker/protocol.ts';
 import { ruleWords, trustWords } from './rule-words.ts';
 
@@ -13,7 +14,6 @@ export interface FindingRowProps {
 
 /** One finding: its result in a word, what was asked, measure against limit, where, and how far to trust it. */
 export function FindingRow({ finding, units, chosen, onChoose }: FindingRowProps): ReactElement {
-  const { measured, limit } = printFigures(finding, units);
   const row = useRef<HTMLButtonElement>(null);
   // Chosen elsewhere, on the plan: it comes into sight here.
   useEffect(() => {
@@ -23,8 +23,8 @@ export function FindingRow({ finding, units, chosen, onChoose }: FindingRowProps
     <button ref={row} type="button" className="finding" aria-pressed={chosen} onClick={onChoose}>
       <b className={`result result-${finding.result}`}>{say(`result.${finding.result}`)}</b>
       <span className="finding-rule">{ruleWords(finding)}</span>
-      <span className="finding-figures">{measured === null ? say('place-check.against-none', { limit }) : say('place-check.against', { measured, limit })}</span>
-      <span className="finding-where">{finding.where}</span>
+      <span className="finding-figures">{figuresWords(finding, units)}</span>
+      <span className="finding-where">{whereWords(finding)}</span>
       {finding.result === 'ok' ? null : <small className="finding-danger">{say(`place-check.danger.${dangerOf(finding.id)}`)}</small>}
       <small className="finding-trust">{[trustWords(finding), finding.source].filter((part) => part !== '').join(': ')}</small>
     </button>

@@ -4,6 +4,7 @@ import { CAUTIONS } from '../../../core/drawings/cautions.ts';
 import { say, type StringKey } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useTally } from '../../app/tally.ts';
+import { whereWords } from '../../parts/finding-words.ts';
 import { useStore } from '../../project/store.ts';
 
 /** How the design stands before it is handed over: its faults, what says Fix, and what nobody may forget. */
@@ -33,7 +34,7 @@ export function FindingsState(): ReactElement {
                 <li key={findings.indexOf(finding)}>
                   <button type="button" onClick={() => { go('check', { finding: findings.indexOf(finding) }); }}>
                     <span>{say(`rule.${finding.id}` as StringKey)}</span>
-                    <small>{finding.where}</small>
+                    <small>{whereWords(finding)}</small>
                   </button>
                 </li>
               ))}

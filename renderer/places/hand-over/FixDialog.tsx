@@ -3,6 +3,7 @@ import { inOrder } from '../../../core/checks/index.ts';
 import { say, type StringKey } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { Dialog } from '../../parts/Dialog.tsx';
+import { whereWords } from '../../parts/finding-words.ts';
 import { useStore } from '../../project/store.ts';
 
 /** Said before a package is written of a design that says Fix. */
@@ -22,7 +23,7 @@ export function FixDialog({ onLeave, onWrite }: { readonly onLeave: () => void; 
       }
     >
       <p className="attention">{say('place-hand-over.fix.words', { count: fix.length })}</p>
-      <ul>{fix.map((finding, index) => <li key={index}>{say(`rule.${finding.id}` as StringKey)} <small className="faint">{finding.where}</small></li>)}</ul>
+      <ul>{fix.map((finding, index) => <li key={index}>{say(`rule.${finding.id}` as StringKey)} <small className="faint">{whereWords(finding)}</small></li>)}</ul>
     </Dialog>
   );
 }

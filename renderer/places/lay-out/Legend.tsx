@@ -3,7 +3,7 @@ import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { useStore } from '../../project/store.ts';
 import { type BoardState, type Shows } from './board/board-state.ts';
-import { CLOSER, fitBoard, zoomBoard } from './board/board-moves.ts';
+import { CLOSER, fitWhole, zoomBoard } from './board/board-moves.ts';
 
 const SHOWN: readonly (keyof Shows)[] = ['sizes', 'marks', 'sights', 'places'];
 
@@ -29,7 +29,7 @@ export function Legend({ state }: { readonly state: BoardState }): ReactElement 
       <span className="legend-moves">
         <button type="button" aria-keyshortcuts="-" onClick={() => { zoomBoard(state.view, state.size(), 1 / CLOSER); }}>{say('place-lay-out.farther')}</button>
         <button type="button" aria-keyshortcuts="+" onClick={() => { zoomBoard(state.view, state.size(), CLOSER); }}>{say('place-lay-out.closer')}</button>
-        <button type="button" aria-keyshortcuts="0" onClick={() => { fitBoard(state.view, worked.get().laid?.picture ?? null, state.size()); }}>{say('place-lay-out.whole')}</button>
+        <button type="button" aria-keyshortcuts="0" onClick={() => { fitWhole(state, worked.get().laid?.picture ?? null); }}>{say('place-lay-out.whole')}</button>
       </span>
     </div>
   );

@@ -28,6 +28,7 @@ const legends = (path: string): readonly (string | null)[] => [...at(path).query
 describe('the form', () => {
   test('has every field of the contract\'s example, each with a label', async () => {
     await open(sampleProject());
+    await window.press(window.button('Add: Return alley', at('returnAlley')));
     const shown = new Set([...window.page.querySelectorAll<HTMLElement>('[data-field]')].map((element) => element.dataset['field']?.replace(/\["[^"]*"\]/g, '[*]').replace(/\[\d+\]/g, '[]')));
     const folded = /^fences\.(alley|junction|pad|pens|ramp)\.|^fences\.\w+\.(left|right)\.|^fences\.\w+\.(left|right)$/;
     const filled = FORMAT.filter(({ what, pattern }) => !['fixed'].includes(what.kind) && !folded.test(pattern) && !/^(marks|shop\.(roll|prices|sections|rack))\[|^returnAlley\.runs\[\]|^revisions\[\]|^openings\[\]\.(swings|hangs|hingePost)$|^site\.work\.months\[|\.open\[|^control\.|^ramps\[\]\.at|^fences$/.test(pattern));
@@ -251,7 +252,48 @@ describe('tables by name', () => {
   });
 });
 
+describe('bars on the rack', () => {
+  test('are lines of a length, how many and a price, and no one sees how the file holds them', async () => {
+    await open(put(sampleProject(), ['shop.rack', { 'pipe 2 sch 40': [{ length: '16 ft', count: 6 }] }]));
+    const rack = at('shop.rack["pipe 2 sch 40"]');
+    expect([...rack.querySelectorAll('input')].map(({ value }) => value)).toEqual(['16 ft', '6', '']);
+    expect(rack.textContent).toContain('16\'-0"');
+    await window.press(window.button('Add: Bars of this section', rack));
+    const [length, count, price] = [...at('shop.rack["pipe 2 sch 40"][1]').querySelectorAll<HTMLInputElement>('input')];
+    await window.type(length as HTMLInputElement, '9 ft');
+    expect(at('shop.rack["pipe 2 sch 40"]').querySelector('.field-fault')?.textContent).toContain('allowed is');
+    await window.type(count as HTMLInputElement, '2');
+    await window.type(price as HTMLInputElement, '7.5');
+    expect(window.value('shop.rack["pipe 2 sch 40"][1]')).toEqual({ length: '9 ft', count: 2, price: 7.5 });
+    expect(window.page.querySelector('.fault-summary')).toBeNull();
+    await window.type(price as HTMLInputElement, '');
+    expect(window.value('shop.rack["pipe 2 sch 40"][1]')).toEqual({ length: '9 ft', count: 2 });
+    await window.press(window.button('Remove: Bars of this section 1', rack));
+    expect(window.value('shop.rack["pipe 2 sch 40"]')).toEqual([{ length: '9 ft', count: 2 }]);
+  });
+});
+
+describe('a figure is read beside what is typed', () => {
+  test('a share in hundredths, a price by what it is the price of', async () => {
+    await open(put(put(leastProject(), ['floors.fall', 0.025]), ['shop.prices', { 'pipe 2 sch 40': 4.85, '12 ga': 6, concrete: 165, 'pipe 2 sch 40=24 ft': 90, hinge: 12 }]));
+    const read = (path: string): string => at(path).querySelector('.reading')?.textContent ?? '';
+    expect(read('floors.fall')).toBe('reads 2.5 %');
+    expect(at('shop.springback').querySelector('.standing')?.textContent).toBe('default: 0, 0 %');
+    const price = (name: string): string => read(/^\w+$/.test(name) ? `shop.prices.${name}` : `shop.prices["${name}"]`);
+    expect(['pipe 2 sch 40', '12 ga', 'concrete', 'pipe 2 sch 40=24 ft', 'hinge'].map(price)).toEqual(['a foot', 'a square foot', 'a cubic yard', 'for one such bar', '']);
+  });
+});
+
 describe('groups that are there or not', () => {
+  test('a return alley begins at the pad where there is one, can be set out as it begins, and is taken out whole', async () => {
+    await open(put(leastProject(), ['squeezePad', {}]));
+    await window.press(window.button('Add: Return alley', at('returnAlley')));
+    expect(window.value('returnAlley.from.run')).toBe('squeeze-pad');
+    expect(window.page.querySelector('.fault-summary')).toBeNull();
+    await window.press(window.button('Take out: Return alley', at('returnAlley')));
+    expect(window.value('returnAlley')).toBeUndefined();
+  });
+
   test('a pad is added with its defaults, its roof too, and taken out', async () => {
     await open(leastProject());
     await window.press(window.button('Add: Squeeze pad'));

@@ -17,7 +17,10 @@ describe('the place Check', () => {
     page = await showPlace(CheckPlace, 'tight-curve');
     const groups = inOrder(findings());
     expect(groups[0]!.result).toBe('fix');
-    expect(words('.finding .finding-where')).toEqual(groups.flatMap((group) => group.findings.map((finding) => finding.where)));
+    // The form counts its openings from 1, the file from 0.
+    const said = (where: string) => where.replace(/openings\[(\d)\]/g, (_, index: string) => `Opening ${String(Number(index) + 1)}`);
+    expect(words('.finding .finding-where')).toEqual(groups.flatMap((group) => group.findings.map((finding) => said(finding.where))));
+    expect(words('.finding .finding-where').join()).toContain('Opening 1');
     expect(words('.finding b.result')).toEqual(groups.flatMap((group) => group.findings.map(() => say(`result.${group.result}`))));
   });
 

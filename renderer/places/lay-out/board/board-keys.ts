@@ -1,4 +1,4 @@
-import { CLOSER, fitBoard, panBoard, zoomBoard } from './board-moves.ts';
+import { CLOSER, fitWhole, panBoard, zoomBoard } from './board-moves.ts';
 import { type Scene } from './scene.ts';
 
 /** How far an arrow key moves the sheet, pixels; with Shift four times as far. */
@@ -28,7 +28,7 @@ export function boardKeys(scene: Scene, measure: (event: KeyboardEvent) => boole
         zoomBoard(state.view, size(), 1 / CLOSER);
         return true;
       case '0':
-        fitBoard(state.view, desk.worked.get().laid?.picture ?? null, size());
+        fitWhole(state, desk.worked.get().laid?.picture ?? null);
         return true;
       case 'm':
       case 'M':

@@ -28,8 +28,8 @@ export interface Measuring {
 export interface BoardState {
   /** null: not fitted to the plan yet. */
   readonly view: Store<View | null>;
-  /** Scale of the view that the plan was fitted in for the first time; null when what was written at that scale has been looked at too. */
-  firstFit: number | null;
+  /** The plan is being fitted to the sheet: the scale whose picture is awaited, and how often it may be fitted again. null: it is not. */
+  fitting: { readonly scale: number; readonly left: number } | null;
   readonly shows: Store<Shows>;
   /** null: nothing is being measured. */
   readonly measuring: Store<Measuring | null>;
@@ -57,7 +57,7 @@ export function boardState(desk: DeskWindow): BoardState {
   if (found?.opened === opened) return found.state;
   let size: Size = { width: 0, height: 0 };
   const state: BoardState = {
-    firstFit: null,
+    fitting: null,
     size: () => size,
     setSize: (next) => { size = next; },
     pieces: createStore<readonly PieceTitle[]>([]),

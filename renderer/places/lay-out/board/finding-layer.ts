@@ -4,6 +4,7 @@ import { type BoardPicture } from '../../../../core/board/types.ts';
 import { findingTitle, runOfFinding, type ShownFinding, shownFindings } from '../shown-findings.ts';
 import { dotPlaces } from './dot-places.ts';
 import { wordPlaces } from './word-places.ts';
+import { whereWords } from '../../../parts/finding-words.ts';
 import { type Layer, onScreen, type Scene } from './scene.ts';
 
 const RADIUS = 13;
@@ -96,4 +97,4 @@ function never(index: number): never {
   throw new Error(`no finding ${String(index)}`);
 }
 
-const findingLabel = (one: ShownFinding): string => `${findingTitle(one)}, ${one.finding.where}`;
+const findingLabel = (one: ShownFinding): string => `${findingTitle(one)}, ${whereWords(one.finding)}`;

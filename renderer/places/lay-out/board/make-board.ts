@@ -2,7 +2,7 @@ import { SVG } from '@svgdotjs/svg.js';
 import { type DeskWindow } from '../../../app/desk-window.ts';
 import { boardAsks } from './board-asks.ts';
 import { boardKeys } from './board-keys.ts';
-import { fitBoard } from './board-moves.ts';
+import { fitFurther, fitWhole } from './board-moves.ts';
 import { boardPointer } from './board-pointer.ts';
 import { type BoardState } from './board-state.ts';
 import { chosenPiece } from './chosen-piece.ts';
@@ -41,20 +41,10 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
     state.sought.set(null);
     state.view.set(next);
   };
-  const fitFirst = (): void => {
-    const shown = desk.worked.get().laid?.picture ?? null;
-    const view = state.view.get();
-    if (view === null) {
-      fitBoard(state.view, shown, state.size());
-      state.firstFit = state.view.get()?.scale ?? null;
-    } else if (state.firstFit !== null && shown?.scale === state.firstFit) {
-      // What is written round the steel is known for this scale now. Unless a hand was quicker, the plan is fitted to it.
-      if (view.scale === state.firstFit) fitBoard(state.view, shown, state.size());
-      state.firstFit = null;
-    }
-  };
   const draw = (): void => {
-    fitFirst();
+    const shown = desk.worked.get().laid?.picture ?? null;
+    if (state.view.get() === null) fitWhole(state, shown);
+    else fitFurther(state, shown);
     for (const layer of layers) layer.draw();
     times.drawn();
     seek();

@@ -15,7 +15,7 @@ export function FindingList({ laid, run }: { readonly laid: Laid; readonly run: 
     <section aria-label={title}>
       <h3>{title}</h3>
       {here.length === 0 ? <p className="faint">{say(run === null ? 'place-lay-out.no-findings-placed' : 'place-lay-out.no-findings')}</p> : null}
-      <ul>{here.map((one) => <FindingItem key={`${one.finding.id} ${String(one.index)}`} one={one} units={laid.units} />)}</ul>
+      <ul>{here.map((one) => <FindingItem key={`${one.finding.id} ${String(one.index)}`} one={one} units={laid.units} runs={runs} />)}</ul>
     </section>
   );
 }
