@@ -35,7 +35,7 @@ export const GATE_PRACTICE = {
     hinge: { barrel: 2, length: 5, pin: 1.25, fromEnd: 8 },
     stop: { plate: '1/4', thickness: 0.25, width: 2.5 },
     /** A flat strap in tension, on leaves wider than this. */
-    strap: { from: 60, plate: '1/4', width: 2 },
+    strap: { from: 60, flat: 'flat 1/4 x 2' },
     /**
      * A round bolt in two sleeves on the leaf, a handle on it between them, and what it shoots into: a plate with a hole on a jamb
      * post, a sleeve on the face of the fence across a run. Its height, or so far under the leaf's top where that is lower.
@@ -50,6 +50,15 @@ export const GATE_PRACTICE = {
       { to: 192, post: 'pipe 5 sch 40' }, { to: 240, post: 'pipe 6 sch 40' },
     ],
   },
+  /**
+   * A plate in each corner of the frame of a leaf wider than this: two legs with square tips, the corner between them cut off clear of
+   * the mitre's weld. Where a bar lies near, as short as it allows, and none where that is too short to be of use.
+   */
+  gusset: { from: 60, plate: '1/4', thickness: 0.25, leg: 4, least: 2, clip: 0.5, tip: 0.5, offBar: 0.5 },
+  /** Beside a lapped fence the post stands back by the rails: a plate in the jamb's plane reaches from it to each hinge, between the rails. */
+  hingeTab: { plate: '3/8', thickness: 0.375, offRail: 0.125 },
+  /** A spring's eye: a plate lying flat, rounded at its free end, a hole there for the spring's hook. */
+  springEye: { plate: '1/4', thickness: 0.25, long: 2, wide: 1.5, hook: 0.375 },
   /** A weld-on barrel hinge: outside diameter of the barrel, its length, its pin; the barrel fills the gap between jamb and frame. */
   hinge: { barrel: 1.25, length: 4, pin: 0.75, fromEnd: 8 },
   /** The crowd gate: solid, on two ring hinges round the pivot post. */

@@ -1,4 +1,4 @@
-import { parseSection, parseSheet, type Section, type Sheet } from '../steel/index.ts';
+import { parseFlatBar, parseSection, parseSheet, type FlatBar, type Section, type Sheet } from '../steel/index.ts';
 import { GATE_PRACTICE } from './gate-practice.ts';
 import { type OpeningBrief, type PenGateBrief } from './opening-brief.ts';
 import { type FenceBrief, type Side } from './types.ts';
@@ -15,6 +15,13 @@ export function gateSheet(name: string): Sheet {
   const sheet = parseSheet(name);
   if (sheet === null) throw new Error(`no such sheet: ${name}`);
   return sheet;
+}
+
+/** A flat bar that gates are built of. Throws for one that is not made. */
+export function gateFlat(name: string): FlatBar {
+  const flat = parseFlatBar(name);
+  if (flat === null) throw new Error(`no such flat bar: ${name}`);
+  return flat;
 }
 
 type HasHingePost = Pick<PenGateBrief, 'hingePost' | 'width'>;

@@ -1,5 +1,6 @@
 /** How a man gate hangs and where it stops, from above at a large scale; for the first gate of each kind of fence. */
 import { viewPoint } from '../base/points.ts';
+import { inches } from '../base/quantity.ts';
 import { GATE_PRACTICE } from '../brief/gate-practice.ts';
 import { gateSection, gateSheet } from '../brief/gate-steel.ts';
 import { type Brief } from '../brief/types.ts';
@@ -7,7 +8,8 @@ import { draft } from '../drafting/draft.ts';
 import { PENS } from '../drafting/kit.ts';
 import { type CalloutSpec, type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
 import { type Fence } from '../layout/index.ts';
-import { hingeWeld, stopWeld } from '../schedules/index.ts';
+import { barrelWall, hingeWeld, latchWeld, stopWeld } from '../schedules/index.ts';
+import { tabDepth } from '../parts/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { boundsOf } from './bounds.ts';
 import { type Detail, detailView } from './detail.ts';
@@ -72,12 +74,17 @@ function hinge(brief: Brief, fence: Fence): Detail {
   const frame = gateSection(GATE_PRACTICE.manGate.frame).across;
   const at = { x: 0, y: t + barrel / 2 };
   const stile = { x: barrel / 2 + frame / 2, y: t + frame / 2 };
+  const { thickness } = GATE_PRACTICE.hingeTab;
+  const tabbed = fence.brief.construction === 'lapped';
+  const deep = tabbed ? tabDepth(fence, fence.brief.post) : 0;
+  const seat = tabbed ? inches(Math.min(thickness, barrelWall(barrel))) : fence.brief.post.wall;
   return {
     id: 'gate hinge',
     title: say('drawings.gate.hingeDetail'),
     bounds: boundsOf([{ x: -STUB - barrel / 2, y: -1 }, { x: STUB, y: k + D / 2 }]),
     shapes: [
       ...fenceEnd(fence, -barrel / 2, -1),
+      ...(tabbed ? rectangle(PENS.outline, -barrel / 2 - thickness, -barrel / 2, t, t + deep) : []),
       circle(PENS.outline, at.x, at.y, barrel / 2),
       circle(PENS.thin, at.x, at.y, pin / 2),
       circle(PENS.outline, stile.x, stile.y, frame / 2),
@@ -87,15 +94,18 @@ function hinge(brief: Brief, fence: Fence): Detail {
     dimensions: (h) => sizes(h, [
       [viewPoint(-barrel / 2, at.y), viewPoint(barrel / 2, at.y), 'x'],
       [viewPoint(at.x, 0), viewPoint(at.x, at.y), 'y'],
+      ...(tabbed ? [[viewPoint(-barrel / 2, t), viewPoint(-barrel / 2, t + deep), 'y'] as const] : []),
       [viewPoint(-barrel / 2 - fence.brief.post.along / 2, 0), viewPoint(-barrel / 2 - fence.brief.post.along / 2, k), 'y'],
     ]),
     callouts: [
       note('drawings.gate.hinge', at.x, at.y, [0.2, 1]), note('drawings.gate.stile', stile.x, stile.y, [1, 0.6]),
-      note('drawings.gate.jamb', -barrel / 2 - fence.brief.post.along / 2, k, [-0.4, 1]), note('drawings.section.cattle', STUB - 1, 0, [0.5, -1]),
+      note('drawings.gate.jamb', -barrel / 2 - fence.brief.post.along / 2, k, [-0.4, 1]),
+      ...(tabbed ? [note('drawings.gate.tab', -barrel / 2 - thickness / 2, t + deep / 2, [-1, -0.6])] : []), note('drawings.section.cattle', STUB - 1, 0, [0.5, -1]),
     ],
     welds: [
       weldAt(hingeWeld(brief, 'hinge-leaf', gateSection(GATE_PRACTICE.manGate.frame).wall), [barrel / 2, at.y], [0.6, 1], true),
-      weldAt(hingeWeld(brief, 'hinge-jamb', fence.brief.post.wall), [-barrel / 2, at.y], [-0.6, -1], true),
+      weldAt(hingeWeld(brief, 'hinge-jamb', seat), [-barrel / 2, at.y], [-0.6, -1], true),
+      ...(tabbed ? [weldAt(latchWeld(brief, 'tab-post', inches(Math.min(thickness, fence.brief.post.wall))), [-barrel / 2, t + deep], [0.8, 1], true)] : []),
     ],
   };
 }

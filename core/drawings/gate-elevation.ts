@@ -119,6 +119,7 @@ function bandLabels(gate: GateView): BandLabel[] {
 
 function targetOf({ part, outline }: GatePiece['place'], bars: readonly number[]): Target {
   if (outline.kind === 'plate') {
+    if (outline.corners !== undefined) return middleOf(outline.corners);
     const x = part === 'skin' ? outline.left + (outline.right - outline.left) * SKIN_AT : (outline.left + outline.right) / 2;
     return { x, y: between(outline.bottom, outline.top, bars) };
   }
@@ -128,6 +129,10 @@ function targetOf({ part, outline }: GatePiece['place'], bars: readonly number[]
   if (a.x === b.x) return { x: a.x, y: between(a.y, b.y, bars) };
   return { x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share };
 }
+
+/** Inside a convex plate: its corners' mean. */
+const middleOf = (corners: readonly Target[]): Target =>
+  ({ x: corners.reduce((sum, { x }) => sum + x, 0) / corners.length, y: corners.reduce((sum, { y }) => sum + y, 0) / corners.length });
 
 /** A height near the middle of a piece, in the middle between two bars. */
 function between(low: number, high: number, bars: readonly number[]): number {

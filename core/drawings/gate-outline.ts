@@ -35,6 +35,7 @@ export function gateShapes(pieces: readonly GatePiece[]): Shape[] {
 }
 
 function memberShapes(outline: GateOutline, key: string, middle: { readonly x: number; readonly y: number }, pen: Pen): Shape[] {
+  if (outline.kind === 'plate' && outline.corners !== undefined) return ring(outline.corners.map(({ x, y }) => [x, y]), pen, key);
   if (outline.kind === 'plate') return rectangle(pen, outline.left, outline.right, outline.bottom, outline.top, key);
   const { a, b, size, mitred } = outline;
   const r = size / 2;

@@ -3,11 +3,12 @@ import { GATE_PRACTICE } from '../brief/gate-practice.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
 import { type CalloutSpec, type Shape } from '../drafting/model.ts';
 import { viewPoint } from '../base/points.ts';
+import { inches } from '../base/quantity.ts';
 import { type Backstop, type CrowdGate, type Fence, type Layout, type ManGate } from '../layout/index.ts';
-import { beamHeight, type Piece } from '../parts/index.ts';
+import { beamHeight, type GatePoint, hingeHeights, type Piece } from '../parts/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { type GateView, groundLine } from './gate-elevation.ts';
-import { circle, rectangle, straight, type GatePiece } from './gate-outline.ts';
+import { rectangle, straight, type GatePiece } from './gate-outline.ts';
 import { type DrawInput } from './input.ts';
 import { latchedGateView } from './latched-gate-view.ts';
 
@@ -49,21 +50,20 @@ function heightsOf(pieces: readonly GatePiece[]): number[] {
 }
 
 function manGateView(input: DrawInput, gate: ManGate, mark: string, pieces: readonly GatePiece[]): GateView {
-  const { hinge, manGate: { strikeGap, ground } } = GATE_PRACTICE;
-  const { brief } = fenceOf(input.layout, gate.run, gate.side);
+  const { hinge, manGate: { strikeGap } } = GATE_PRACTICE;
+  const fence = fenceOf(input.layout, gate.run, gate.side);
+  const { brief } = fence;
   const post = brief.post.along;
   const from = -hinge.barrel / 2;
   const jamb = gate.swing.reach + strikeGap;
-  const [low, high] = [ground + hinge.fromEnd, brief.height - hinge.fromEnd];
-  const spring = springOf(gate.swing.reach, ground, brief.height);
+  const [low, high] = hingeHeights(fence, gate.kind);
+  const [still, spring] = eyesOf(pieces);
   const around: Shape[] = [
     groundLine(from - post - 4, jamb + post + 4),
     ...rectangle(PENS.outline, from - post, from, 0, brief.height),
     ...rectangle(PENS.outline, jamb, jamb + post, 0, brief.height),
     ...[low, high].flatMap((y) => rectangle(PENS.outline, from, -from, y - hinge.length / 2, y + hinge.length / 2)),
-    circle(PENS.outline, from - post / 2, spring.y, 0.5),
-    circle(PENS.outline, spring.x, spring.y, 0.5),
-    straight(PENS.center, from - post / 2, spring.y, spring.x, spring.y),
+    straight(PENS.center, still.x, still.y, spring.x, spring.y),
   ];
   return {
     id: `gate ${gate.path}`,
@@ -84,9 +84,13 @@ function manGateView(input: DrawInput, gate: ManGate, mark: string, pieces: read
   };
 }
 
-/** The spring's eye on the leaf: on a level of its own, a little from the hinges. */
-function springOf(reach: number, bottom: number, top: number): { readonly x: number; readonly y: number } {
-  return { x: Math.min(8, reach / 2), y: bottom + (top - bottom) * 0.62 };
+/** Middles of the spring's eyes: on the post and on the leaf. */
+function eyesOf(pieces: readonly GatePiece[]): readonly [GatePoint, GatePoint] {
+  const eyes = pieces.flatMap(({ place: { part, outline } }) => (part === 'eye' && outline.kind === 'plate'
+    ? [{ x: inches((outline.left + outline.right) / 2), y: inches((outline.bottom + outline.top) / 2) }] : [])).sort((a, b) => a.x - b.x);
+  const [still, moving] = eyes;
+  if (still === undefined || moving === undefined) throw new Error('a man gate without its spring\'s eyes');
+  return [still, moving];
 }
 
 function crowdView(input: DrawInput, gate: CrowdGate, mark: string, all: readonly GatePiece[]): GateView {

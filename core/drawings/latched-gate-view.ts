@@ -4,7 +4,7 @@ import { GATE_PRACTICE } from '../brief/gate-practice.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
 import { type CalloutSpec, type Shape } from '../drafting/model.ts';
 import { alleyPin, jambOffset, type AlleyGate, type Fence, type PenGate } from '../layout/index.ts';
-import { boltHeight, latchedHinges } from '../parts/index.ts';
+import { boltHeight, hingeHeights } from '../parts/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { type GateView, groundLine } from './gate-elevation.ts';
 import { type GatePiece, rectangle, straight } from './gate-outline.ts';
@@ -26,7 +26,7 @@ export function latchedGateView(input: DrawInput, gate: PenGate | AlleyGate, mar
   const { reach } = gate.swing;
   const jamb = reach + strikeGap;
   const { shapes, left, right, top } = gate.kind === 'pen-gate' ? jambs(gate, fence, jamb) : walls(input, gate, jamb);
-  const [low, high] = latchedHinges(fence, gate.kind);
+  const [low, high] = hingeHeights(fence, gate.kind);
   const y = boltHeight(height);
   const from = gate.kind === 'pen-gate' ? -hinge.barrel / 2 : -alleyPin();
   return {

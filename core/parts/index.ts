@@ -16,4 +16,4 @@ export { floorSlabs, type FloorSlab } from './floors.ts';
 export { RAMP_PRACTICE } from './ramps/practice.ts';
 export type * from './types.ts';
 export { boltHeight } from './gates/latch.ts';
-export { latchedHinges } from './gates/latched-gate.ts';
+export { hingeHeights, tabDepth, type HungKind } from './gates/hinge-tabs.ts';

@@ -73,7 +73,7 @@ export type CatwalkPart =
 
 export type GatePart =
   | 'stile' | 'rail' | 'bar' | 'skin' | 'stop' | 'upright' | 'beam' | 'guide' | 'tooth'
-  | 'strap' | 'bolt' | 'sleeve' | 'handle' | 'keeper' | 'bracket';
+  | 'strap' | 'bolt' | 'sleeve' | 'handle' | 'keeper' | 'bracket' | 'gusset' | 'tab' | 'eye';
 
 /**
  * A piece of a gate seen from the front, inches: x along the leaf from its pin (a backstop's from the left face, a tooth's along the
@@ -81,7 +81,7 @@ export type GatePart =
  */
 export type GateOutline =
   | { readonly kind: 'bar'; readonly a: GatePoint; readonly b: GatePoint; readonly size: Inches; readonly mitred: boolean }
-  | { readonly kind: 'plate'; readonly left: Inches; readonly right: Inches; readonly bottom: Inches; readonly top: Inches };
+  | { readonly kind: 'plate'; readonly left: Inches; readonly right: Inches; readonly bottom: Inches; readonly top: Inches; /** Where it is no rectangle. */ readonly corners?: readonly GatePoint[] };
 
 export interface GatePoint {
   readonly x: Inches;
@@ -89,7 +89,7 @@ export interface GatePoint {
 }
 
 export type HardwareItem =
-  | 'hinge' | 'spring' | 'spring-eye' | 'ring-hinge' | 'ratchet-latch' | 'guide-shoe' | 'rope' | 'pulley' | 'rope-cleat' | 'hold-pin';
+  | 'hinge' | 'spring' | 'ring-hinge' | 'ratchet-latch' | 'guide-shoe' | 'rope' | 'pulley' | 'rope-cleat' | 'hold-pin';
 
 /** A part that is bought, for one gate. */
 export interface Hardware {

@@ -2,6 +2,8 @@
 export { type Section, type Sheet } from './types.ts';
 export { parseSection, type ExtraSections } from './parse-section.ts';
 export { parseSheet } from './parse-sheet.ts';
+export { boltHole } from './bolt-hole.ts';
+export { parseFlatBar, type FlatBar } from './flat-bar.ts';
 export { roundSection, rectangularSection } from './make-section.ts';
 export { sameSection } from './same-section.ts';
 export { tidyName } from './tidy-name.ts';

@@ -52,11 +52,52 @@ describe('a man gate\'s pieces (sizes: common practice, no source)', () => {
     expect(ofGate(brief({ fences: fences({ solidTo: inches(0) }) }), 'openings[0]', 'skin')).toEqual([]);
   });
 
-  it('are listed in the opening\'s own bay, with two hinges, a spring and two eyes to buy', () => {
+  it('are listed in the opening\'s own bay, with two hinges and a spring to buy', () => {
     const { bay } = laidOut(brief()).openings[0] as { bay: number };
     for (const piece of ofGate(brief(), 'openings[0]', 'stile')) expect([piece.run, piece.side, piece.bay]).toEqual(['alley-1', 'right', bay]);
     const bought = partsOf(brief()).hardware.filter(({ path }) => path === 'openings[0]').map(({ item, quantity }) => [item, quantity]);
-    expect(bought).toEqual([['hinge', 2], ['spring', 1], ['spring-eye', 2]]);
+    expect(bought).toEqual([['hinge', 2], ['spring', 1]]);
+  });
+});
+
+describe('a man gate\'s small plates (sizes: common practice, no source)', () => {
+  it('are two tabs from the rails\' cattle side to the post, in the jamb\'s plane, between the rails', () => {
+    const tabs = ofGate(brief(), 'openings[0]', 'tab');
+    expect(tabs).toHaveLength(2);
+    // Rail 2.375, post 2.875: the inner face of a plate 3/8 thick, whose outer face touches the post, meets it 0.968 short of its axis.
+    const chord = Math.sqrt(1.4375 ** 2 - (1.4375 - 0.375) ** 2);
+    expect(tabs[0]!.flatHeight).toBeCloseTo(2.375 + 1.4375 - chord, 6);
+    const fence = laidOut(brief()).fences.find(({ run, side }) => run === 'alley-1' && side === 'right')!;
+    for (const { place } of tabs) {
+      const { outline } = place as Place;
+      if (outline.kind !== 'plate') throw new Error('no plate');
+      for (const row of fence.section.rows) expect(outline.bottom - (row + 1.1875) > 0.1 || row - 1.1875 - outline.top > 0.1).toBe(true);
+    }
+    expect(ofGate(brief({ fences: fences({ construction: 'coped' }) }), 'openings[0]', 'tab')).toEqual([]);
+  });
+
+  it('are two eyes at the height of a bar, a hole in each for the spring\'s 3/8 hook', () => {
+    const eyes = ofGate(brief(), 'openings[0]', 'eye');
+    // A 3/8 bolt's standard hole is 7/16 (AISC 360 Table J3.3, from memory).
+    expect(only(eyes).flat!.holes).toMatchObject([{ kind: 'circle', radius: 7 / 32 }]);
+    const heights = eyes.map(({ place }) => (place as Place).outline).map((outline) => (outline.kind === 'plate' ? (outline.bottom + outline.top) / 2 : NaN));
+    expect(heights[0]).toBeCloseTo(heights[1]!, 9);
+    expect(ofGate(brief(), 'openings[0]', 'bar').some(({ place }) => {
+      const { outline } = place as Place;
+      return outline.kind === 'bar' && Math.abs(outline.a.y - heights[0]!) < 1e-9;
+    })).toBe(true);
+  });
+});
+
+describe('gussets (sizes: common practice, no source)', () => {
+  it('stand in the corners of a wide leaf under one mark, inside its frame and clear of its bars', () => {
+    const gussets = ofGate(brief(), 'crowdPen', 'gusset');
+    expect(gussets).toHaveLength(4);
+    // Legs of 4, square tips of 1/2, a corner of 1/2 cut off: 16 / 2 of the triangle, what lies past the tips, less the corner.
+    const outline = [[0.5, 0], [4, 0], [4, 0.5], [0.5, 4], [0, 4], [0, 0.5]] as const;
+    const twice = outline.reduce((sum, [x, y], i) => { const [nx, ny] = outline[(i + 1) % 6]!; return sum + x * ny - nx * y; }, 0);
+    expect(Math.abs(only(gussets).weight / (twice / 2 * 0.25 * (490 / 1728)) - 1)).toBeLessThan(0.003);
+    expect(ofGate(brief(), 'openings[0]', 'gusset')).toEqual([]);
   });
 });
 

@@ -13,7 +13,7 @@ describe('the bill of materials', () => {
     expect(rows.reduce((sum, row) => sum + row.pieces, 0)).toBe(pieces.length);
     expect(rows.reduce((sum, row) => sum + row.weight, 0)).toBeCloseTo(pieces.reduce((sum, piece) => sum + piece.weight, 0), 6);
     expect(rows.map((row) => `${row.item} ${row.section}`).sort()).toEqual(
-      ['cap 3/16', 'gate 12 ga', 'gate 3/8', 'gate pipe 1 1/2 sch 40', 'gate pipe 2 sch 40', 'plate 1/4', 'post pipe 2 1/2 sch 40', 'post pipe 4 sch 40', 'rail pipe 2 sch 40', 'skin 12 ga']);
+      ['cap 3/16', 'gate 1/4', 'gate 12 ga', 'gate 3/8', 'gate pipe 1 1/2 sch 40', 'gate pipe 2 sch 40', 'plate 1/4', 'post pipe 2 1/2 sch 40', 'post pipe 4 sch 40', 'rail pipe 2 sch 40', 'skin 12 ga']);
   });
 
   // ASME B36.10M plain-end lb/ft (second: a reprint), to 0.3 %; the Manufacturers' Standard Gauge's 4.375 lb/ft2 for 12 ga (read) counts

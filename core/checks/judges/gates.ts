@@ -1,7 +1,7 @@
 /** The crowd gate where it rests, what keeps gates still, what leaves do to their posts. */
 import { GATE_PRACTICE } from '../../brief/gate-practice.ts';
 import { alleyPin, isSwingGate, jambOffset, type CrowdGate, type SwingGate } from '../../layout/index.ts';
-import { latchedHinges } from '../../parts/index.ts';
+import { hingeHeights } from '../../parts/index.ts';
 import { type Section } from '../../steel/index.ts';
 import { say } from '../../text/index.ts';
 import { printWeight } from '../../units/index.ts';
@@ -58,7 +58,7 @@ interface Hangs {
 }
 
 function hangsOn({ brief, layout }: Context, gate: CrowdGate | SwingGate): Hangs {
-  const { crowdGate, manGate, hinge, latchedGate } = GATE_PRACTICE;
+  const { crowdGate, hinge, latchedGate } = GATE_PRACTICE;
   if (gate.kind === 'crowd-gate') {
     const { pivotPost: post } = brief.crowdPen;
     const { height } = brief.fences.crowdPen;
@@ -66,17 +66,17 @@ function hangsOn({ brief, layout }: Context, gate: CrowdGate | SwingGate): Hangs
     return { post, aside: 0, way, hinges: [crowdGate.ground + crowdGate.ring.fromEnd, height - crowdGate.ring.fromEnd] };
   }
   const fence = layout.fences.find(({ run, side }) => run === gate.run && side === gate.side)!;
-  const { post, height } = fence.brief;
+  const { post } = fence.brief;
   // A dock's posts are held fast at the ground below it.
   const dock = layout.ramps.find(({ name }) => name === gate.run)?.figures.height ?? 0;
   const raised = ([low, high]: readonly [number, number]): readonly [number, number] => [low + dock, high + dock];
   switch (gate.kind) {
     case 'man-gate':
-      return { post, aside: hinge.barrel / 2 + post.along / 2, way: 'along', hinges: raised([manGate.ground + hinge.fromEnd, height - hinge.fromEnd]) };
+      return { post, aside: hinge.barrel / 2 + post.along / 2, way: 'along', hinges: raised(hingeHeights(fence, gate.kind)) };
     case 'pen-gate':
-      return { post: gate.hingePost, aside: latchedGate.hinge.barrel / 2 + gate.hingePost.along / 2, way: 'along', hinges: raised(latchedHinges(fence, gate.kind)) };
+      return { post: gate.hingePost, aside: latchedGate.hinge.barrel / 2 + gate.hingePost.along / 2, way: 'along', hinges: raised(hingeHeights(fence, gate.kind)) };
     case 'alley-gate':
-      return { post: gate.hingePost, aside: alleyPin() + jambOffset(fence, gate.hingePost), way: 'across', hinges: latchedHinges(fence, gate.kind) };
+      return { post: gate.hingePost, aside: alleyPin() + jambOffset(fence, gate.hingePost), way: 'across', hinges: hingeHeights(fence, gate.kind) };
   }
 }
 

@@ -1,7 +1,8 @@
 /** The upper corner of a gate's frame on its free side, from the front: mitre, the highest bar coped to the stile, the skin's stitches. */
+import { type Inches } from '../../base/quantity.ts';
 import { PENS } from '../../drafting/kit.ts';
 import { type Brief } from '../../brief/types.ts';
-import { barWeld, buttWeld, gateSkinWeld } from '../../schedules/index.ts';
+import { barWeld, buttWeld, gateSkinWeld, latchWeld } from '../../schedules/index.ts';
 import { parseSection, parseSheet } from '../../steel/index.ts';
 import { say } from '../../text/index.ts';
 import { boundsOf } from '../bounds.ts';
@@ -26,6 +27,8 @@ export function frameCorner(brief: Brief, mark: string, pieces: readonly GatePie
   const skin = pieces.find(({ place }) => place.part === 'skin');
   const thickness = skin === undefined ? null : parseSheet(skin.piece.section)?.thickness ?? null;
   const top = skin?.place.outline.kind === 'plate' ? edge - skin.place.outline.top : null;
+  const gusset = gussetAt(pieces, edge, w);
+  const ring = gusset?.ring ?? [];
   return {
     id: `frame corner ${mark}`,
     title: say('drawings.detail.frameCorner', { mark, frame: frame.name }),
@@ -33,17 +36,43 @@ export function frameCorner(brief: Brief, mark: string, pieces: readonly GatePie
     shapes: [
       straight(PENS.outline, -wide, 0, 0, 0), straight(PENS.outline, -wide, -w, -w, -w), straight(PENS.outline, 0, 0, 0, -depth), straight(PENS.outline, -w, -w, -w, -depth),
       straight(PENS.outline, 0, 0, -w, -w),
+      ...(gusset === null ? [] : ring.map(([x, y], i) => straight(PENS.outline, x, y, ...ring[(i + 1) % ring.length]!))),
       ...(shown ? [-down + bar.across / 2, -down - bar.across / 2].map((y) => straight(PENS.outline, -wide, y, -w, y)) : []),
     ],
     dimensions: (h) => [
       size(h, 'x', [-w, -depth], [0, -depth], -1),
       ...(shown ? [size(h, 'y', [0, -down], [0, 0], 1)] : []),
     ],
-    callouts: [word('drawings.gate.stile', [-w / 2, -depth * 0.8], [1, -0.3]), ...(shown ? [word('drawings.detail.bar', [-wide * 0.8, -down], [-0.5, -1])] : [])],
+    callouts: [
+      word('drawings.gate.stile', [-w / 2, -depth * 0.8], [1, -0.3]),
+      ...(gusset === null ? [] : [word('drawings.detail.gusset', [-w - 1, -w - 1], [-1, -1], { mark: gusset.mark })]),
+      ...(shown ? [word('drawings.detail.bar', [-wide * 0.8, -down], [-0.5, -1])] : []),
+    ],
     welds: [
       weldAt(buttWeld(brief, 'frame-corner', frame.wall, 0, false), [-w / 2, -w / 2], [0.7, 1]),
       ...(shown ? [weldAt(barWeld(brief, bar, frame), [-w, -down + bar.across / 2], [-1, 0.7])] : []),
+      ...(gusset === null ? [] : [weldAt(latchWeld(brief, 'gusset-frame', gusset.thinner < frame.wall ? gusset.thinner : frame.wall), [-w, -w - gusset.size * 0.6], [-0.6, -1])]),
       ...(thickness === null || top === null || top > depth - w ? [] : [weldAt(gateSkinWeld(brief, thickness, frame.wall), [-wide * 0.75, -Math.max(w, top)], [-0.4, -1])]),
     ],
   };
+}
+
+interface Gusset {
+  readonly mark: string;
+  /** From the frame's outer edge to the left, from its top down. */
+  readonly ring: readonly (readonly [number, number])[];
+  readonly size: number;
+  readonly thinner: Inches;
+}
+
+/** The gusset in the corner that is shown. */
+function gussetAt(pieces: readonly GatePiece[], edge: number, w: number): Gusset | null {
+  const right = Math.max(...pieces.flatMap(({ place: { part, outline } }) => (part === 'stile' && outline.kind === 'bar' ? [outline.a.x + outline.size / 2] : [])));
+  for (const { piece, place: { part, outline } } of pieces) {
+    const thinner = parseSheet(piece.section)?.thickness;
+    if (part !== 'gusset' || outline.kind !== 'plate' || outline.corners === undefined || thinner === undefined) continue;
+    if (right - outline.right > w + 0.1 || edge - outline.top > w + 0.1) continue;
+    return { mark: piece.mark, ring: outline.corners.map(({ x, y }) => [x - right, y - edge] as const), size: piece.length, thinner };
+  }
+  return null;
 }

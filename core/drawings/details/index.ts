@@ -14,7 +14,7 @@ import { latchDetail } from './latch.ts';
 import { ringHinge } from './ring-hinge.ts';
 import { slopeEnd } from './slope-end.ts';
 import { spliceDetail } from './splice.ts';
-import { springDetail } from './spring-eye.ts';
+import { eyeDetail, springDetail } from './spring-eye.ts';
 import { stitchDetail } from './stitches.ts';
 import { toothDetail } from './tooth.ts';
 
@@ -42,7 +42,8 @@ export function detailsOf(input: DrawInput): Detail[] {
     ringHinge(brief, layout.crowdGate),
     frameCorner(brief, marks.get(layout.crowdGate.path)!, piecesOf(input, layout.crowdGate.path)),
     ...(layout.crowdGate.teeth.length > 0 ? [toothDetail(brief)] : []),
-    ...man.map((gate) => springDetail(brief, fenceOf(gate.run, gate.side), marks.get(gate.path)!)),
+    ...man.map((gate) => springDetail(brief, fenceOf(gate.run, gate.side), marks.get(gate.path)!, piecesOf(input, gate.path))),
+    ...man.map((gate) => eyeDetail(brief, piecesOf(input, gate.path))),
     ...man.map((gate) => frameCorner(brief, marks.get(gate.path)!, piecesOf(input, gate.path))),
     ...latched.flatMap((gate) => [latchDetail(brief, marks.get(gate.path)!, piecesOf(input, gate.path), fenceOf(gate.run, gate.side).brief.post.wall), frameCorner(brief, marks.get(gate.path)!, piecesOf(input, gate.path))]),
     ...backstop.flatMap((gate) => [backstopFrame, uprightOnPost].map((of) => of(brief, gate, marks.get(gate.path)!, fenceOf(gate.run, 'left')))),

@@ -30,6 +30,7 @@ export function backstopMembers(brief: Brief, gate: Backstop, fences: Readonly<R
     frame: sections.frame,
     bar: gateSection(bar),
     barGap: GATE_PRACTICE.manGate.barGap,
+    gussets: false,
     skin: null,
   }, brief.shop.sheets);
   if (leaf === null) return { ok: false };

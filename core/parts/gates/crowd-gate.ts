@@ -19,6 +19,7 @@ export function crowdGateMembers(brief: Brief, gate: CrowdGate): Made {
     frame: gateSection(frame),
     bar: gateSection(bar),
     barGap,
+    gussets: true,
     skin: { sheet: sheet ?? gateSheet('12 ga'), from: inches(ground), to: height },
   }, brief.shop.sheets);
   if (leaf === null) return { ok: false };

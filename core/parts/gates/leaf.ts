@@ -5,6 +5,7 @@ import { type Section, type Sheet } from '../../steel/index.ts';
 import { copeReach } from '../saddle.ts';
 import { skinCourses, type StockSheets } from '../skin-courses.ts';
 import { USUAL_SHEETS } from '../stock.ts';
+import { gussetMembers } from './gussets.ts';
 import { barMember, plateMember, type Member } from './member.ts';
 
 export interface LeafSpec {
@@ -17,6 +18,8 @@ export interface LeafSpec {
   readonly bar: Section;
   /** Greatest clear height between bars. */
   readonly barGap: number;
+  /** Plates in its corners, where it is wide. */
+  readonly gussets: boolean;
   /** Closed between these heights, as far as the leaf reaches; null: open. */
   readonly skin: { readonly sheet: Sheet; readonly from: Inches; readonly to: Inches } | null;
 }
@@ -28,7 +31,7 @@ const MOST_PANELS = 40;
 /** The members of a leaf; null where no stock sheet holds its skin. */
 export function leafMembers(spec: LeafSpec, sheets: StockSheets): readonly Member[] | null {
   const skin = spec.skin === null ? [] : skinMembers(spec, spec.skin, sheets);
-  return skin === null ? null : [...frameMembers(spec), ...barMembers(spec), ...skin];
+  return skin === null ? null : [...frameMembers(spec), ...barMembers(spec), ...skin, ...(spec.gussets ? gussetMembers(spec, barHeights(spec), spec.bar) : [])];
 }
 
 /** Two stiles and two rails, mitred at the corners: long point to long point is the frame's outer size. */

@@ -1,4 +1,5 @@
 /** One piece of a gate before it has a place among the pieces: its section, sizes, and outline as seen from the front. */
+import { contourBox, flatArea } from '../../base/flat-curves.ts';
 import { type FlatShape } from '../../base/flat-shape.ts';
 import { inches, pounds, type Inches, type Pounds } from '../../base/quantity.ts';
 import { type Section, type Sheet } from '../../steel/index.ts';
@@ -53,9 +54,22 @@ export function plateMember(part: GatePart, sheet: Sheet, left: number, right: n
     flatHeight: inches(top - bottom),
     weight: pounds(sheet.weightPerArea * (right - left) * (top - bottom)),
     ends: [{ kind: 'square' }, { kind: 'square' }],
-    outline: { kind: 'plate', left: inches(left), right: inches(right), bottom: inches(bottom), top: inches(top) },
+    outline: edgesSeen(left, right, bottom, top),
   };
 }
+
+/** A flat piece of any outline, seen from the front by these edges: on edge, or lying flat. */
+export function flatMember(part: GatePart, sheet: Sheet, shape: FlatShape, seen: Extract<GateOutline, { kind: 'plate' }>): Member {
+  const { left, right, low, high } = contourBox(shape.outer);
+  return {
+    part, section: sheet.name, length: inches(right - left), lengthShort: null, flatHeight: inches(high - low),
+    weight: pounds(sheet.weightPerArea * flatArea(shape)), ends: [{ kind: 'square' }, { kind: 'square' }], outline: seen, flat: shape,
+  };
+}
+
+/** What a plate shows from the front, by its edges. */
+export const edgesSeen = (left: number, right: number, bottom: number, top: number): Extract<GateOutline, { kind: 'plate' }> =>
+  ({ kind: 'plate', left: inches(left), right: inches(right), bottom: inches(bottom), top: inches(top) });
 
 /**
  * A bar longer than its stock, in as few equal parts as that allows, butt welded: each end part has the bar's own end and a square one.

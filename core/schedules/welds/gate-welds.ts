@@ -4,12 +4,12 @@ import { GATE_PRACTICE } from '../../brief/gate-practice.ts';
 import { type Brief } from '../../brief/types.ts';
 import { type Layout } from '../../layout/index.ts';
 import { type Hardware, type Parts, type Piece } from '../../parts/index.ts';
-import { parseSection, parseSheet, type Section } from '../../steel/index.ts';
+import { parseFlatBar, parseSection, parseSheet, type Section } from '../../steel/index.ts';
 import { filletArea, squareArea } from './deposit.ts';
 import { endLength, perimeter } from './fence-welds.ts';
 import { filletLot, lotOf } from './lot.ts';
 import { WELD_PRACTICE } from './practice.ts';
-import { barWeld, buttWeld, eyeWeld, gateSkinWeld, hingeWeld, latchWeld, roundEndWeld, stopWeld, toothWeld } from './symbols.ts';
+import { barrelWall, barWeld, buttWeld, gateSkinWeld, hingeWeld, latchWeld, roundEndWeld, stopWeld, toothWeld } from './symbols.ts';
 import { type WeldLot } from './types.ts';
 
 type GatePlace = Extract<Piece['place'], { kind: 'gate' }>;
@@ -29,7 +29,7 @@ export function gateWelds(brief: Brief, layout: Layout, parts: Parts): readonly 
   return [...gates].flatMap(([path, members]) => {
     const jamb = jambWall(brief, layout, members[0]!.piece);
     const frame = sectionOf(members, 'stile');
-    const hung = frame === null ? [] : parts.hardware.filter((one) => one.path === path).flatMap((one) => hungLots(brief, members[0]!.piece.run, one, frame, jamb));
+    const hung = frame === null ? [] : parts.hardware.filter((one) => one.path === path).flatMap((one) => hungLots(brief, members[0]!.piece.run, one, frame, hingeSeat(members, one, jamb)));
     return [...(frame === null ? [] : [...leafLots(brief, members, frame), ...latchLots(brief, members, frame, jamb)]), ...standingLots(brief, members, jamb), ...hung];
   });
 }
@@ -75,15 +75,20 @@ function leafLots(brief: Brief, members: readonly Member[], frame: Section): rea
   ];
 }
 
-/** Sleeves along the leaf, a strap's ends on its corners, keeper and brackets upright on the jamb; a handle stands on its bolt. */
+type PlateJoint = Parameters<typeof latchWeld>[1];
+
+/** Corner gussets on both legs, hinge tabs and spring eyes; sleeves along the leaf, a strap's ends on its corners, keeper and brackets upright on the jamb; a handle stands on its bolt. */
 function latchLots(brief: Brief, members: readonly Member[], frame: Section, jamb: ReturnType<typeof inches>): readonly WeldLot[] {
   const { run } = members[0]!.piece;
-  const thickness = ({ piece }: Member): ReturnType<typeof inches> => parseSheet(piece.section)?.thickness ?? parseSection(piece.section)?.wall ?? frame.wall;
-  const lots = (parts: readonly GatePlace['part'][], joint: 'latch-leaf' | 'latch-jamb', other: number, seam: (member: Member) => readonly number[]): readonly WeldLot[] =>
+  const thickness = ({ piece }: Member): ReturnType<typeof inches> => parseSheet(piece.section)?.thickness ?? parseFlatBar(piece.section)?.thickness ?? parseSection(piece.section)?.wall ?? frame.wall;
+  const lots = (parts: readonly GatePlace['part'][], joint: PlateJoint, other: number, seam: (member: Member) => readonly number[]): readonly WeldLot[] =>
     grouped(parts.flatMap((part) => ofPart(members, part)).map((member) => filletLot(run, latchWeld(brief, joint, inches(Math.min(thickness(member), other))), seam(member))));
   return [
     ...lots(['sleeve', 'handle'], 'latch-leaf', frame.wall, ({ piece, place }) => [place.part === 'handle' ? (parseSection(piece.section)?.across ?? 1) * 1.5 : piece.length]),
-    ...lots(['strap'], 'latch-leaf', frame.wall, ({ piece }) => [piece.flatHeight ?? 0, piece.flatHeight ?? 0]),
+    ...lots(['strap'], 'latch-leaf', frame.wall, ({ piece }) => Array<number>(2).fill(parseFlatBar(piece.section)?.width ?? 0)),
+    ...lots(['gusset'], 'gusset-frame', frame.wall, ({ piece }) => Array<number>(2).fill(piece.length - GATE_PRACTICE.gusset.clip)),
+    ...lots(['tab'], 'tab-post', jamb, ({ piece }) => [piece.length]),
+    ...lots(['eye'], 'spring-eye', Math.min(frame.wall, jamb), ({ place: { outline } }) => (outline.kind === 'plate' ? [outline.right - outline.left] : [])),
     ...lots(['keeper'], 'latch-jamb', jamb, ({ piece }) => [piece.length]),
     ...lots(['bracket'], 'latch-jamb', jamb, ({ piece }) => [piece.flatHeight ?? piece.length]),
   ];
@@ -121,6 +126,14 @@ function grouped(lots: readonly WeldLot[]): readonly WeldLot[] {
   return [{ ...first, count: sum(({ count }) => count), length: sum(({ length }) => length), volume: sum(({ volume }) => volume) }];
 }
 
+/** The thinner of what a hinge's barrel and its jamb are: beside a lapped fence the jamb is a tab. */
+function hingeSeat(members: readonly Member[], { size }: Hardware, jamb: ReturnType<typeof inches>): ReturnType<typeof inches> {
+  const [tab] = ofPart(members, 'tab');
+  const thickness = tab === undefined ? undefined : parseSheet(tab.piece.section)?.thickness;
+  if (thickness === undefined || size?.kind !== 'barrel') return jamb;
+  return inches(Math.min(thickness, barrelWall(size.diameter)));
+}
+
 /** Bought parts that are welded on. */
 function hungLots(brief: Brief, run: string, { item, size, quantity }: Hardware, frame: Section, jamb: ReturnType<typeof inches>): readonly WeldLot[] {
   const each = (long: number): readonly number[] => Array.from({ length: quantity }, () => long);
@@ -131,8 +144,6 @@ function hungLots(brief: Brief, run: string, { item, size, quantity }: Hardware,
     }
     case 'ring-hinge':
       return [filletLot(run, hingeWeld(brief, 'ring-leaf', frame.wall), each(GATE_PRACTICE.crowdGate.ring.width))];
-    case 'spring-eye':
-      return [filletLot(run, eyeWeld(brief, frame.wall), each(WELD_PRACTICE.springEye))];
     default:
       return [];
   }

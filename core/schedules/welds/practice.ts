@@ -14,6 +14,4 @@ export const WELD_PRACTICE = {
   step: 0.0625,
   /** A butt joint without a gap still takes a bead half as wide as the wall is thick: common practice, no source. */
   leastGap: 0.5,
-  /** Weld at each eye of a spring, on both sides of its rod: common practice, no source. */
-  springEye: 1,
 } as const;

@@ -1,6 +1,7 @@
 /** The weld of each joint as a symbol, by the rule in `practice.ts` and the shop's own figures. Drawings and schedule ask here alone. */
 import { inches, type Inches } from '../../base/quantity.ts';
 import { type WeldKind, type WeldMark, type WeldSymbol } from '../../base/weld-symbol.ts';
+import { GATE_PRACTICE } from '../../brief/gate-practice.ts';
 import { type Brief } from '../../brief/types.ts';
 import { type Fence } from '../../layout/index.ts';
 import { type Section } from '../../steel/index.ts';
@@ -80,8 +81,14 @@ export function stopWeld(brief: Brief, stop: Inches, wall: Inches): Weld {
 export const toothWeld = (brief: Brief, tooth: Inches, wall: Inches): Weld => fillet(brief, 'tooth-rail', thinnest(tooth, wall), { field: true }, true);
 export const roundEndWeld = (brief: Brief, joint: 'beam-upright' | 'guide-end', a: Inches, b: Inches): Weld =>
   fillet(brief, joint, thinnest(a, b), { allRound: true, field: true });
-/** A part of a latch or a hinge's bracket, on the leaf (in the shop) or on the jamb. */
-export const latchWeld = (brief: Brief, joint: 'latch-leaf' | 'latch-jamb', thinner: Inches): Weld => fillet(brief, joint, thinner, { field: joint === 'latch-jamb' }, true);
+/** A small plate or a part of a latch, on both sides: on the leaf in the shop, on the jamb in the field. */
+export const latchWeld = (brief: Brief, joint: 'latch-leaf' | 'latch-jamb' | 'gusset-frame' | 'tab-post' | 'spring-eye', thinner: Inches): Weld =>
+  fillet(brief, joint, thinner, { field: joint === 'latch-jamb' || joint === 'tab-post' }, true);
+/** Wall of a weld-on hinge's barrel round its pin. */
+export const barrelWall = (barrel: number): Inches => {
+  const { hinge, latchedGate } = GATE_PRACTICE;
+  const { pin } = barrel === latchedGate.hinge.barrel ? latchedGate.hinge : hinge;
+  return inches((barrel - pin) / 2);
+};
 /** A cap's edge on its post's end, in the shop. */
 export const capWeld = (brief: Brief, cap: Inches, wall: Inches): Weld => fillet(brief, 'cap-post', thinnest(cap, wall), { allRound: true });
-export const eyeWeld = (brief: Brief, wall: Inches): Weld => fillet(brief, 'spring-eye', wall, {}, true);

@@ -6,7 +6,7 @@ export type WeldJoint =
   | 'rail-lapped' | 'rail-coped' | 'rail-splice' | 'rail-mitre' | 'skin-rail' | 'skin-seam' | 'plate-post' | 'plate-rail'
   | 'frame-corner' | 'frame-splice' | 'bar-frame' | 'gate-skin' | 'hinge-leaf' | 'hinge-jamb' | 'ring-leaf' | 'stop-jamb' | 'tooth-rail'
   | 'upright-post' | 'beam-upright' | 'guide-end' | 'spring-eye'
-  | 'latch-leaf' | 'latch-jamb' | 'cap-post';
+  | 'latch-leaf' | 'latch-jamb' | 'cap-post' | 'gusset-frame' | 'tab-post';
 
 /** How a joint is welded: its symbol and the thickness of the thinner part. */
 export interface Weld {

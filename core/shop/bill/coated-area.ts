@@ -1,7 +1,7 @@
-import { type Contour } from '../../base/flat-shape.ts';
+import { flatArea } from '../../base/flat-curves.ts';
 import { type Brief } from '../../brief/types.ts';
 import { isBar, type Parts, type Piece } from '../../parts/index.ts';
-import { parseSection, type Section } from '../../steel/index.ts';
+import { parseFlatBar, parseSection, type Section } from '../../steel/index.ts';
 
 export interface CoatedArea {
   /** Square inches: the outside of every bar, both faces of every sheet. Ends and edges are not counted. */
@@ -20,6 +20,12 @@ export function coatedArea(brief: Brief, parts: Parts): CoatedArea {
   for (const piece of parts.pieces) {
     if (!isBar(piece)) {
       area += 2 * faceOf(piece);
+      pieces += 1;
+      continue;
+    }
+    const flat = parseFlatBar(piece.section);
+    if (flat !== null) {
+      area += 2 * (flat.width + flat.thickness) * piece.length;
       pieces += 1;
       continue;
     }
@@ -43,19 +49,5 @@ function sectionsOf({ fences: { crowdPen, alley, junction, chute, ramp }, crowdP
 
 function faceOf({ length, flatHeight, flat }: Piece): number {
   if (flat === undefined) return length * (flatHeight ?? 0);
-  return contourArea(flat.outer) - flat.holes.reduce((sum, hole) => sum + contourArea(hole), 0);
-}
-
-/** Of a closed line: its corners' polygon and what each arc adds to it (bulge = tan(angle / 4)). */
-function contourArea(contour: Contour): number {
-  if (contour.kind === 'circle') return Math.PI * contour.radius ** 2;
-  const { corners } = contour;
-  const twice = corners.reduce((sum, a, index) => {
-    const b = corners[(index + 1) % corners.length]!;
-    const angle = 4 * Math.atan(a.bulge);
-    const chord = Math.hypot(b.x - a.x, b.y - a.y);
-    const radius = angle === 0 ? 0 : chord / (2 * Math.sin(angle / 2));
-    return sum + a.x * b.y - b.x * a.y + radius * radius * (angle - Math.sin(angle));
-  }, 0);
-  return Math.abs(twice) / 2;
+  return flatArea(flat);
 }

@@ -6,4 +6,12 @@ export const flatParts = {
   'drawings.detail.capPlate': '{mark}, ground smooth',
   'drawings.detail.capVent': '{mark}, vent: plug it after the bath',
   'weld.joint.cap-post': 'cap plate on post',
+  'weld.joint.gusset-frame': 'gusset to gate frame',
+  'weld.joint.tab-post': 'hinge tab to post',
+  'drawings.gate.part.gusset': 'gusset',
+  'drawings.gate.part.tab': 'hinge tab',
+  'drawings.gate.part.eye': 'spring eye',
+  'drawings.gate.tab': 'hinge tab, between the rails',
+  'drawings.detail.gusset': 'gusset {mark}',
+  'drawings.detail.eye': 'Spring eye {mark} as it is cut, plate {plate}, hole {hole}',
 } as const;

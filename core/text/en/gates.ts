@@ -101,7 +101,6 @@ export const gates = {
   'drawings.gate.part.bracket': 'hinge bracket',
   'drawings.gate.item.hinge': 'weld-on barrel hinge',
   'drawings.gate.item.spring': 'closing spring',
-  'drawings.gate.item.spring-eye': 'spring eye',
   'drawings.gate.item.ring-hinge': 'ring hinge',
   'drawings.gate.item.ratchet-latch': 'ratchet latch',
   'drawings.gate.item.guide-shoe': 'guide shoe',
