@@ -14,6 +14,11 @@ export const CATWALK_PRACTICE = {
   bracket: { plate: '3/8', thickness: 0.375, share: 0.6, leastShare: 0.35, tip: 3, ground: 2, mostReach: 30 },
   /** Under the tip of a bracket that is shallow or long, and under a deck's end that is not on a post. */
   leg: { section: 'pipe 1 1/2 sch 40', offPost: 6, foot: { plate: '1/4', thickness: 0.25, side: 6 } },
+  /**
+   * Flat bars across a deck that slopes more than one in eight, no farther apart than `most`; over `steepest` degrees no deck may slope
+   * (29 CFR 1926.451(e)(5), from memory: one in eight, 14 in, 20 degrees).
+   */
+  cleat: { plate: '3/8', thickness: 0.375, wide: 1, aside: 1, from: 1 / 8, most: 14, steepest: 20 },
   /** On the deck's outer edge, welded down on it: no gap under it. */
   toeBoard: { plate: '3/16', thickness: 0.1875, height: 4, gap: 0 },
   guard: {

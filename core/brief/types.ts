@@ -140,12 +140,6 @@ export interface RampBrief {
   readonly path: string;
 }
 
-/** Subjects that the file may name and that this version does not build, with how many of each; of openings and catwalks those on such subjects. */
-export interface LaterSubjects {
-  readonly openings: number;
-  readonly catwalks: number;
-}
-
 export interface Brief {
   readonly title: string;
   readonly client: string;
@@ -209,5 +203,4 @@ export interface Brief {
   readonly marks: Readonly<Record<string, string>>;
   readonly openings: readonly OpeningBrief[];
   readonly catwalks: readonly CatwalkBrief[];
-  readonly later: LaterSubjects;
 }

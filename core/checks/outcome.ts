@@ -23,9 +23,6 @@ export const judged = (met: boolean, measured: number | null, where: string, at:
 /** No subject in this project. */
 export const none = (): readonly Outcome[] => [{ verdict: 'met', measured: null, where: say('where.none'), at: null }];
 
-/** A subject that the brief has and this version does not build. */
-export const later = (): readonly Outcome[] => [{ verdict: 'look', measured: null, where: say('where.later'), at: null }];
-
 /** What the rule needs and the brief leaves open: the fields, as the project file names them. */
 export const unset = (fields: readonly string[]): readonly Outcome[] =>
   [{ verdict: 'look', measured: null, where: say('where.unset', { fields: fields.join(', ') }), at: null }];

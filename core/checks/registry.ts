@@ -7,7 +7,7 @@
  * | measured for each ramp that there is | load-ramp-width, load-ramp-slope, ramp-cleat-needed, ramp-step, ramp-cleat, dock-height, unload-dock, unload-width |
  * | yes or no for each loading ramp | solid-ramp |
  * | measured for docks and catwalks | catwalk-guard |
- * | measured for each catwalk that stands; a later version's for one beside a ramp | rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise, rail-other-jurisdiction |
+ * | measured for each catwalk | rail-height, midrail, toe-board, rail-load, catwalk-skin, catwalk-width, stair-rise, rail-other-jurisdiction |
  * | measured for the class of cattle in the brief; the others have no subject | chute-width-600, -yearling, -mature, -large |
  * | measured as the area a head when the pen holds as many as it may, which it says | crowd-area |
  * | measured for each holding pen | holding-area |

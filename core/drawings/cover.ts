@@ -1,4 +1,4 @@
-/** The cover: what is in the set, its revisions, notes to the shop, cautions, and what this version does not draw or check. */
+/** The cover: what is in the set, its revisions, notes to the shop and cautions. */
 import { sheetPoint } from '../base/points.ts';
 import { noteHeight, wrapLastColumn } from '../drafting/table.ts';
 import { printSize } from '../drafting/kit.ts';
@@ -15,9 +15,6 @@ import { tableBlocks } from './table-blocks.ts';
 const NOTES: readonly StringKey[] = [
   'drawings.note.faces', 'drawings.note.marks', 'drawings.note.lapped', 'drawings.note.rolled', 'drawings.note.gauge', 'drawings.note.measure',
 ];
-const LATER: readonly (readonly [keyof DrawInput['brief']['later'], StringKey])[] = [
-  ['openings', 'drawings.later.openings'], ['catwalks', 'drawings.later.catwalks'],
-];
 
 /** What changed since an earlier issue, and that issue's letter. */
 export interface Since {
@@ -28,12 +25,10 @@ export interface Since {
 export function coverDrawings(input: DrawInput, set: readonly Drawing[], since: Since | null = null): Drawing[] {
   const page = pageOf(input);
   const { brief } = input;
-  const left = LATER.filter(([subject]) => brief.later[subject] > 0).map(([, key]) => say(key));
   const notes: Block[] = [
     noteBlock(page, say('drawings.cover.notes'), NOTES.map((key) => say(key, { gap: printSize(page.kit, brief.shop.weldGap) }))),
     noteBlock(page, say('drawings.cover.cautions'), CAUTIONS.map((key) => say(key))),
     noteBlock(page, say('capacity.title'), capacityLines(brief, capacityOf(brief, input.layout.runs))),
-    ...(left.length === 0 ? [] : [noteBlock(page, say('drawings.cover.later'), left.map((what) => say('drawings.cover.notBuilt', { what })))]),
   ];
   const revisions = tableBlocks(
     page, say('drawings.cover.title'), say('drawings.cover.revisions'),

@@ -70,10 +70,10 @@ export function layOut(brief: Brief): LayoutResult {
   if (added.faults.length > 0) return { ok: false, faults: added.faults };
   const short = [...bayFaults(brief, fences), ...rowFaults(brief, added)];
   if (short.length > 0) return { ok: false, faults: short };
-  const stood = standCatwalks(brief, setOut.runs, fences);
+  const runs = [...setOut.runs, ...back.runs, ...added.ramps.map((ramp) => ramp.run)];
+  const stood = standCatwalks(brief, runs, fences, added.ramps);
   if (stood.faults.length > 0) return { ok: false, faults: stood.faults };
 
-  const runs = [...setOut.runs, ...back.runs, ...added.ramps.map((ramp) => ramp.run)];
   const posts = [...standing, ...added.posts];
   const joins = fenceJoins(lines, spanned);
   return {

@@ -29,7 +29,8 @@ export type PartsResult =
 export function makeParts(brief: Brief, layout: Layout): PartsResult {
   const faults = new FaultList(brief);
   const gates = gateParts(brief, layout, faults);
-  const drafts = [...railsAndSkins(brief, layout, faults), ...rampPieces(brief, layout, faults), ...postPieces(brief, layout), ...platePieces(layout), ...gates.pieces, ...catwalkPieces(layout)];
+  const ramps = rampPieces(brief, layout, faults);
+  const drafts = [...railsAndSkins(brief, layout, faults), ...ramps, ...postPieces(brief, layout), ...platePieces(layout), ...gates.pieces, ...catwalkPieces(layout, ramps)];
   if (faults.all.length > 0) return { ok: false, faults: faults.all };
   const marked = markPieces(brief, walkOrder(layout, drafts));
   holdStock(brief, marked.pieces, faults);

@@ -60,6 +60,10 @@ export interface CatwalkPlace {
   readonly plan: readonly PlanPoint[];
   readonly low: Inches;
   readonly high: Inches;
+  /** Its lower edge, plumb over the deck's top; steps and what carries the deck: 0. */
+  readonly over: Inches;
+  /** Of a piece that slopes, its outline from the open side: x as in `roll`, y the height. Null: what its roll makes between low and high. */
+  readonly leaning: readonly Vec[] | null;
   readonly roll: readonly Vec[];
   /** The end of the deck that it stands across; null: it runs along the deck. */
   readonly end: 'start' | 'end' | null;
@@ -68,7 +72,7 @@ export interface CatwalkPlace {
 }
 
 export type CatwalkPart =
-  | 'deck' | 'bearer' | 'cross' | 'bracket' | 'leg' | 'foot' | 'toe' | 'guard-post' | 'top-rail' | 'mid-rail'
+  | 'deck' | 'foot-cleat' | 'bearer' | 'cross' | 'bracket' | 'leg' | 'foot' | 'toe' | 'guard-post' | 'top-rail' | 'mid-rail'
   | 'stringer' | 'tread' | 'step-post' | 'step-rail';
 
 export type GatePart =

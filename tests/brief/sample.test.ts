@@ -50,10 +50,6 @@ describe('the example of the project contract', () => {
     expect(chute.right).toEqual({ ...crowdPen, solidTo: 40, path: 'fences.chute.right' });
   });
 
-  test('counts what a later version builds', () => {
-    expect(brief.later).toEqual({ openings: 0, catwalks: 0 });
-  });
-
   test('leaves to defaults the stock of the pivot post and of what gates are built of, and what has come to the format since', () => {
     const pipes = [...['4', '1 1/2', '1', '3/4', '1 1/4', '1/2', '5'].map((size) => `pipe ${size} sch 40`), 'tube 2 x 2 x 3/16', 'tube 2 x 6 x 3/16'];
     expect(defaults).toEqual([
@@ -84,7 +80,7 @@ describe('a project that says the least', () => {
       crowdPen: { sweep: Math.PI, hand: 'left', gateClearance: 1, pivotPost: { name: 'pipe 4 sch 40' } },
       footings: { diameter: 12, depth: 36 }, postLoad: null, floors: { fall: 0.02, thickness: 6, pattern: 'stamped 8 in diamond' }, squeezePad: null, sortPens: [], control: { b: { x: 240, y: 0 }, c: null, note: '' }, marks: {},
       shop: { stock: {}, rack: {}, sheets: [[48, 120], [60, 120]], kerf: 0.125, trim: 0, keepDrop: 24, weldGap: 0.125, grip: 8, springback: 0, gaugeChord: 36, plateKerf: 0.06, coating: 'paint', roll: {}, prices: {} },
-      holdingPens: [], later: { openings: 0, catwalks: 0 },
+      holdingPens: [],
     });
     expect(brief.fences.chute.left).toMatchObject({ height: 60, solidFrom: 0, solidTo: 60, construction: 'lapped', rails: 5, bottomRail: 12, postSpacing: 96, sheet: { name: '12 ga' } });
   });

@@ -83,17 +83,14 @@ describe('every rule of a project file', () => {
 
   it('is answered for random files with subjects of every kind, a subject never as if it were not there', () => {
     let built = 0;
-    for (const [index, random] of randomProjects(5, 60).entries()) {
+    for (const random of randomProjects(5, 60)) {
       const project = readBrief(JSON.stringify(random));
       const found = project.ok ? findingsFor(project.brief) : null;
       if (!project.ok || found === null) continue;
       built++;
       expect([...new Set(found.map((finding) => finding.id))]).toEqual(ruleIds);
-      const told = (id: string) => found.find((finding) => finding.id === id)!.where;
-      const { later } = project.brief;
-      for (const [count, id] of [[later.catwalks, 'midrail']] as const) {
-        expect(told(id) === 'not drawn or checked by this version', `${String(index)} ${id}`).toBe(count > 0);
-      }
+      // Every subject that a brief can name is drawn and checked.
+      for (const { where } of found) expect(where).not.toMatch(/this version/);
     }
     expect(built).toBeGreaterThan(20);
   });

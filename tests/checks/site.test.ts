@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { degrees } from '../../core/base/quantity.ts';
-import { type Brief } from '../../core/brief/types.ts';
+import { degrees, inches } from '../../core/base/quantity.ts';
+import { type Brief, type CatwalkBrief } from '../../core/brief/types.ts';
 import { makeBrief } from '../support/brief-builder.ts';
 import { findingOf, findingsOf } from './support/checked.ts';
 
@@ -8,7 +8,6 @@ const at = (site: Partial<Brief['site']>): Brief => {
   const brief = makeBrief();
   return { ...brief, site: { ...brief.site, ...site } };
 };
-const NOT_BUILT = 'not drawn or checked by this version';
 
 describe('what the site decides', () => {
   it('is on owned ground (common practice, no source); unset is said, not guessed', () => {
@@ -29,10 +28,13 @@ describe('what the site decides', () => {
   });
 
   it('has another jurisdiction\'s rail only where there is a catwalk outside the United States', () => {
-    const catwalk = (jurisdiction: Brief['site']['jurisdiction']): Brief => ({ ...at({ jurisdiction }), later: { ...makeBrief().later, catwalks: 1 } });
+    const walk: CatwalkBrief = { run: 'chute', side: 'left', from: inches(0), to: inches(200), width: inches(20), deckHeight: null, path: 'catwalks[0]' };
+    const catwalk = (jurisdiction: Brief['site']['jurisdiction']): Brief => ({ ...at({ jurisdiction }), catwalks: [walk] });
     expect(findingOf(at({ jurisdiction: 'eu' }), 'rail-other-jurisdiction').where).toBe('none in this project');
     expect(findingOf(catwalk('us'), 'rail-other-jurisdiction').where).toBe('none in this project');
-    expect(findingOf(catwalk('eu'), 'rail-other-jurisdiction')).toMatchObject({ result: 'look', where: NOT_BUILT });
+    // 42 in is 1066.8 mm: under EN ISO 14122-3, over the United Kingdom's.
+    expect(findingOf(catwalk('eu'), 'rail-other-jurisdiction')).toMatchObject({ result: 'fix', measured: 1066.8 });
+    expect(findingOf(catwalk('uk'), 'rail-other-jurisdiction').result).toBe('ok');
     expect(findingOf(catwalk(null), 'rail-other-jurisdiction')).toMatchObject({ result: 'look', where: 'not given: site.jurisdiction' });
   });
 });

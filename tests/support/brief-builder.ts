@@ -132,7 +132,6 @@ export function makeBrief(parts: BriefParts = {}): Brief {
     catwalks: [],
     holdingPens: [],
     returnAlley: null,
-    later: { openings: 0, catwalks: 0 },
     ...rest,
   };
 }

@@ -6,7 +6,7 @@ import * as fc from 'fast-check';
 import { checkedDraw, seededDraw, type Draw } from './draw.ts';
 import { fenceDepth, POSTS, postSize, randomFence, type RandomFence } from './random-fence.ts';
 import { randomAlley, randomRuns, type RandomRun } from './random-path.ts';
-import { randomCatwalks } from './random-catwalks.ts';
+import { rampRuns, randomCatwalks } from './random-catwalks.ts';
 import { randomReturn } from './random-return.ts';
 import { randomProjectOpenings } from './random-project-openings.ts';
 import { randomSubjects, randomSurroundings } from './random-subjects.ts';
@@ -119,23 +119,14 @@ function drawProject(draw: Draw): ProjectJson {
     shop: randomShop(draw, [base, ...others], pivotPost, footing),
     control: { b: [length(draw.pick([-1, 1]) * draw.figure(120, 480)), length(draw.figure(-240, 240))], ...(draw.chance(0.2) ? { c: [60, length(draw.figure(-480, -120))] } : {}) },
   };
-  const subjects = draw.chance(0.3) ? randomSubjects(draw) : {};
+  const subjects: ProjectJson = draw.chance(0.3) ? randomSubjects(draw) : {};
   return {
     ...project,
     ...subjects,
-    ...(draw.chance(0.3) ? { catwalks: randomCatwalks(draw, { alley, chute, ...corner, hand, ramps: rampNames(subjects) }, Math.min(...[base, ...others].map(({ height }) => height)), length) } : {}),
+    ...(draw.chance(0.3) ? { catwalks: randomCatwalks(draw, { alley, chute, ...corner, hand, ramps: rampRuns((subjects['ramps'] ?? []) as readonly ProjectJson[]) }, Math.min(...[base, ...others].map(({ height }) => height)), length) } : {}),
     ...(draw.chance(0.6) ? { openings: randomProjectOpenings(draw, { alley, chute, ...corner, hand }, length) } : {}),
     ...(draw.chance(0.12) ? { returnAlley: randomReturn(draw, chute, corner.width, length) } : {}),
   };
-}
-
-/** The runs of the ramps of a file: the nth of its kind. */
-function rampNames({ ramps }: ProjectJson): readonly string[] {
-  const counts = new Map<unknown, number>();
-  return ((ramps ?? []) as readonly ProjectJson[]).map(({ kind }) => {
-    counts.set(kind, (counts.get(kind) ?? 0) + 1);
-    return `${String(kind)}-${String(counts.get(kind))}`;
-  });
 }
 
 /** Whole project files, for properties: fast-check shrinks them. */

@@ -1,7 +1,7 @@
 /** Random complete briefs with ramps over their full ranges beside a small facility, for tests of what stands behind the door. */
 import { planPoint } from '../../core/base/points.ts';
 import { degrees, inches } from '../../core/base/quantity.ts';
-import { type Brief, type OpeningBrief, type RampBrief } from '../../core/brief/types.ts';
+import { type Brief, type CatwalkBrief, type FenceBrief, type OpeningBrief, type RampBrief, type Side } from '../../core/brief/types.ts';
 import { rampFigures } from '../../core/layout/index.ts';
 import { fences, makeBrief } from './brief-builder.ts';
 import { mirrorBrief, randomFence } from './random-brief-object.ts';
@@ -44,7 +44,7 @@ export function randomRampBrief(seed: number): Brief {
   const ramps = (['load', 'unload'] as const).flatMap((kind) =>
     Array.from({ length: counts[kind] }, (_, i) => randomRamp(random, kind, i + 1, `ramps[${String(kind === 'load' ? i : counts.load + i)}]`)));
   const hand = random.pick<'left' | 'right'>(['left', 'right']);
-  return makeBrief({
+  const made = makeBrief({
     openings: ramps.flatMap((ramp, i) => (ramp.dockLength > 0 && random.chance(0.5) ? [dockGate(random, ramp, i)] : [])),
     crowdPen: { hand },
     fences: { ...fences(), ramp: { left, right } },
@@ -53,6 +53,24 @@ export function randomRampBrief(seed: number): Brief {
     control: { b: planPoint(random.between(-400, 400), random.between(100, 300)), c: null, note: '' },
     shop: { weldGap: inches(random.chance(0.7) ? 0.125 : random.between(0, 1)), sheets: [[inches(48), inches(120)], [inches(96), inches(144)]] },
   });
+  // A few of those that are known to have no room for their steps at the truck's end.
+  const decked = ramps.filter(({ dockLength }) => random.chance(0.5) && (dockLength >= 24 || random.chance(0.1)));
+  return { ...made, catwalks: decked.map((ramp, i) => catwalkBeside(random, ramp, { left, right }, `catwalks[${String(i)}]`)) };
+}
+
+/** A catwalk along all of a ramp, along a part of it, or as high as its fence does not allow everywhere. */
+function catwalkBeside(random: Random, ramp: RampBrief, fences: Readonly<Record<Side, FenceBrief>>, path: string): CatwalkBrief {
+  const { run } = rampFigures(ramp);
+  const most = run + ramp.dockLength;
+  const side = random.pick<Side>(['left', 'right']);
+  const { height } = fences[side];
+  const from = random.chance(0.75) ? 0 : random.between(0, most / 2);
+  // Of a low fence the usual deck lies too near the ground at the foot of the ramp.
+  const usual = height > 50 || random.chance(0.1);
+  return {
+    run: ramp.name, side, from: inches(from), to: random.chance(0.75) ? null : inches(random.between(from + 40, Math.max(from + 40, most))),
+    width: inches(random.between(12, random.chance(0.8) ? 30 : 60)), deckHeight: usual && random.chance(0.8) ? null : inches(random.between(8, height)), path,
+  };
 }
 
 /** The mirrored facility with its mirrored ramps and stakeout points. */

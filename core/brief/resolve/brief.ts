@@ -19,7 +19,7 @@ import { resolveCatwalks } from './catwalks.ts';
 import { resolveOpenings } from './openings.ts';
 import { resolveShop, type ShopTables } from './shop.ts';
 import { resolveRamps } from './ramps.ts';
-import { countLater, noteSubjectDefaults } from './subjects.ts';
+import { noteSubjectDefaults } from './subjects.ts';
 import { resolveCattle, resolveRevision, resolveRevisions, resolveSite } from './surroundings.ts';
 import { resolveFloors, resolvePad, resolveSortPens } from './yard.ts';
 
@@ -137,6 +137,5 @@ export function resolveBrief(file: ProjectFile, looked: Looked, filler: Filler):
     marks: file.marks ?? {},
     openings,
     catwalks,
-    later: countLater(file),
   };
 }

@@ -5,15 +5,11 @@ import { type OpeningBrief } from '../opening-brief.ts';
 import { pathText } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
 
-/** Runs whose fences this version builds; those of the others are counted by `laterOpenings`. */
-const isBuilt = (run: string): boolean => /^(crowd-pen|junction|chute|squeeze-pad|(alley|chute|sort)-\d+|(load|unload|return)-\d+|hold-\d+(-(start|back|end))?)$/.test(run);
-
 type OpeningFile = NonNullable<ProjectFile['openings']>[number];
 
 /** The openings of a project without faults; their defaults are noted elsewhere. `posts`: hinge posts looked up, by where the file names them. */
 export function resolveOpenings(file: ProjectFile, posts: ReadonlyMap<string, Section>): readonly OpeningBrief[] {
-  return (file.openings ?? []).flatMap((opening, index): readonly OpeningBrief[] =>
-    (isBuilt(opening.run) ? [resolveOpening(file, opening, pathText(['openings', index]), posts)] : []));
+  return (file.openings ?? []).map((opening, index) => resolveOpening(file, opening, pathText(['openings', index]), posts));
 }
 
 /** Throws where a gate has no side: the fault comes first. */
@@ -44,6 +40,3 @@ function widthOf({ chute, crowdPen, returnAlley }: ProjectFile, run: string): In
   if (width === undefined) throw new Error(`the width of ${run} is unknown though no fault was told`);
   return width;
 }
-
-/** How many openings stand on runs that this version does not build. */
-export const laterOpenings = (file: ProjectFile): number => (file.openings ?? []).filter(({ run }) => !isBuilt(run)).length;

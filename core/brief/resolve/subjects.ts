@@ -4,10 +4,7 @@ import { say } from '../../text/index.ts';
 import { DEFAULTS, openingDefaults } from '../defaults.ts';
 import { pathText, type Path } from '../path-fault.ts';
 import { type ProjectFile } from '../schema/project.ts';
-import { type LaterSubjects } from '../types.ts';
 import { type Filler } from './filler.ts';
-import { laterCatwalks } from './catwalks.ts';
-import { laterOpenings } from './openings.ts';
 import { printExactly } from './print-exactly.ts';
 
 type Group = Readonly<Record<string, unknown>>;
@@ -44,7 +41,7 @@ function noteHolding(filler: Filler, index: number, pen: NonNullable<ProjectFile
   if (pen.hingePost === undefined) filler.note(pathText([...path, 'hingePost']), say('term.by-gate-width'));
 }
 
-/** Notes what the subjects of later versions leave out, so that the list of defaults is whole. */
+/** Notes what the subjects leave out, so that the list of defaults is whole. */
 export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
   file.openings?.forEach((opening, i) => {
     noteGroup(filler, ['openings', i], opening, openingDefaults(opening.kind));
@@ -67,9 +64,3 @@ export function noteSubjectDefaults(file: ProjectFile, filler: Filler): void {
   if (file.squeezePad.roof === undefined) filler.note('squeezePad.roof', say('term.none'));
   else noteGroup(filler, ['squeezePad', 'roof'], file.squeezePad.roof, DEFAULTS.roof);
 }
-
-/** How many there are of each subject that this version does not build. */
-export const countLater = (file: ProjectFile): LaterSubjects => ({
-  openings: laterOpenings(file),
-  catwalks: laterCatwalks(file),
-});

@@ -2,7 +2,7 @@
 import { curvePoint } from '../../base/curve.ts';
 import { say } from '../../text/index.ts';
 import { type Context } from '../context.ts';
-import { judged, later, none, type Judge, type Outcome } from '../outcome.ts';
+import { judged, none, type Judge, type Outcome } from '../outcome.ts';
 import { type HighPoint } from '../sight/line-of-sight.ts';
 import { chuteEyes, deckPeople, padCrew, personSeen, type Person } from '../sight/people.ts';
 import { solidWalls, type SolidWall } from '../sight/solid-walls.ts';
@@ -31,7 +31,7 @@ export const crewHidden: Judge = (context) => {
     ...(pad === undefined ? [] : [[pad.name, padCrew(pad, brief.chute.width)] as const]),
     ...layout.catwalks.map((catwalk) => [catwalk.path, deckPeople(catwalk)] as const),
   ];
-  if (places.length === 0) return brief.later.catwalks > 0 ? later() : none();
+  if (places.length === 0) return none();
   const eyes = chuteEyes(chute, brief.cattle.bodyLength, brief.cattle.eyeHeight, MOST_EYES);
   const walls = solidWalls(layout);
   return places.map(([name, people]) => seenOutcome(context, name, people, eyes, walls));

@@ -103,6 +103,6 @@ export const catwalkGuard: Judge = (context) => {
       { verdict: 'look', measured: height, where: say('where.dockEnd', named), at: ramp.at },
     ];
   });
-  if (layout.catwalks.length + brief.later.catwalks === 0) return docks.length > 0 ? docks : none();
+  if (layout.catwalks.length === 0) return docks.length > 0 ? docks : none();
   return [...docks, ...deckGuards(context)];
 };

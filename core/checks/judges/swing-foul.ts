@@ -26,7 +26,7 @@ export const swingFoul: Judge = ({ brief, layout }) => {
     for (const { fence, at } of wallsMet(one, layout.fences)) tell('where.swingWall', one, say('where.side', { run: fence.run, side: fence.side }), at);
   }
   for (const { one, ramp, at } of edgesMet(swings, layout)) tell('where.swingEdge', one, ramp, at);
-  for (const one of swings) for (const { path, at } of decksMet(one.sector, layout.catwalks)) tell('where.swingDeck', one, path, at);
+  for (const one of swings) for (const { path, at } of decksMet(one, layout.catwalks)) tell('where.swingDeck', one, path, at);
   for (const gate of layout.openings) {
     if (gate.kind !== 'man-gate') continue;
     for (const { path, deckHeight } of decksBehind(layout, gate, rules['stair-rise'].limit.values.riser)) {

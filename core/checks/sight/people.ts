@@ -31,9 +31,9 @@ export function padCrew(pad: Run, chuteWidth: number): readonly Person[] {
 }
 
 /** Somebody on every part of a catwalk's deck, in its middle. */
-export const deckPeople = (catwalk: Catwalk): readonly Person[] => catwalk.stretches.flatMap(({ parts }) => parts.map(({ corners }): Person => ({
+export const deckPeople = (catwalk: Catwalk): readonly Person[] => catwalk.stretches.flatMap(({ parts }) => parts.map(({ corners, heights }): Person => ({
   at: planPoint(corners.reduce((sum, { x }) => sum + x, 0) / corners.length, corners.reduce((sum, { y }) => sum + y, 0) / corners.length),
-  floor: catwalk.deckHeight,
+  floor: (heights[0] + heights[1]) / 2,
 })));
 
 /** Eyes along the chute's centerline, a body length or more apart and at most `most` of them; none in the last body length before its end. */

@@ -5,13 +5,14 @@ import { GATE_PRACTICE } from '../../brief/gate-practice.ts';
 import { type Catwalk, type Layout, type ManGate } from '../../layout/index.ts';
 import { faceMeets, outline, type Sector } from './sector.ts';
 
-/** A deck higher than a leaf stands off the ground is in its way. */
-const inTheWay = ({ deckHeight }: Catwalk): boolean => deckHeight > Math.min(GATE_PRACTICE.manGate.ground, GATE_PRACTICE.crowdGate.ground);
+/** A deck higher than a leaf stands off the ground is in its way; beside the leaf's own ramp off the floor there. */
+const inTheWay = ({ deckHeight, highest, brief }: Catwalk, run: string): boolean =>
+  (brief.run === run ? deckHeight : highest) > Math.min(GATE_PRACTICE.manGate.ground, GATE_PRACTICE.crowdGate.ground);
 
-/** The first place where each catwalk reaches into a swing. */
-export function decksMet(sector: Sector, catwalks: readonly Catwalk[]): readonly { readonly path: string; readonly at: PlanPoint }[] {
+/** The first place where each catwalk reaches into a swing. `run`: the gate's own. */
+export function decksMet({ sector, run }: { readonly sector: Sector; readonly run: string }, catwalks: readonly Catwalk[]): readonly { readonly path: string; readonly at: PlanPoint }[] {
   const bounds = joinBounds(outline(sector).map(curveBounds));
-  return catwalks.filter(inTheWay).flatMap(({ path, stretches, flights }) => {
+  return catwalks.filter((catwalk) => inTheWay(catwalk, run)).flatMap(({ path, stretches, flights }) => {
     const patches = [...stretches.flatMap(({ parts }) => parts.map(({ corners }) => corners)), ...flights.filter(({ length }) => length > 0).map(({ corners }) => corners)];
     for (const corners of patches) {
       if (!boundsTouch(bounds, pointBounds(corners))) continue;

@@ -6,6 +6,7 @@ import { type Sector } from './sector.ts';
 export interface Swinging {
   readonly path: string;
   readonly kind: SwingGate['kind'] | 'crowd-gate';
+  readonly run: string;
   readonly sector: Sector;
 }
 
@@ -16,11 +17,11 @@ export function swingsOf(layout: Layout): readonly Swinging[] {
 
 function crowdSwing({ path, swing, rest, half }: CrowdGate): Swinging {
   const back = rest?.turn ?? 0;
-  return { path, kind: 'crowd-gate', sector: { pin: swing.pin, reach: Math.hypot(swing.reach, half), from: swing.shut + back, turn: swing.turn - back } };
+  return { path, kind: 'crowd-gate', run: 'crowd-pen', sector: { pin: swing.pin, reach: Math.hypot(swing.reach, half), from: swing.shut + back, turn: swing.turn - back } };
 }
 
 /** The leaf's farthest corner: a man gate's stands half a barrel before its pin, a latched leaf's half its thickness aside of it. */
-function leafSwing({ path, kind, swing }: SwingGate): Swinging {
+function leafSwing({ path, kind, run, swing }: SwingGate): Swinging {
   const reach = Math.hypot(swing.reach, kind === 'man-gate' ? GATE_PRACTICE.hinge.barrel / 2 : latchedHalf());
-  return { path, kind, sector: { pin: swing.pin, reach, from: swing.shut, turn: swing.turn } };
+  return { path, kind, run, sector: { pin: swing.pin, reach, from: swing.shut, turn: swing.turn } };
 }

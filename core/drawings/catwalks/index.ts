@@ -1,5 +1,6 @@
 /** Each catwalk: as it lies with its parts, its ends, its steps, and its steel laid flat with every mark. */
 import { sheetPoint } from '../../base/points.ts';
+import { CATWALK_PRACTICE } from '../../brief/catwalk-practice.ts';
 import { draft } from '../../drafting/draft.ts';
 import { type Drawing } from '../../drafting/model.ts';
 import { largerPaper, paperNamed } from '../../drafting/paper.ts';
@@ -8,6 +9,7 @@ import { printSize } from '../../drafting/kit.ts';
 import { type Catwalk, type DeckEnd } from '../../layout/index.ts';
 import { deckBuild } from '../../parts/index.ts';
 import { say } from '../../text/index.ts';
+import { printAngle } from '../../units/index.ts';
 import { detailView } from '../detail.ts';
 import { drawingOf } from '../drawing-of.ts';
 import { type Block, flowBlocks, stacked } from '../flow.ts';
@@ -88,10 +90,15 @@ function boxed(page: Page, label: string, wide: number, tall: number, view: (box
 }
 
 function notesBlock(page: Page, catwalk: Catwalk, mark: string): Block {
-  const build = deckBuild(catwalk.deckHeight);
+  const build = deckBuild(catwalk.lowest, catwalk.slope);
   const print = (value: number): string => printSize(page.kit, value);
-  const figures = { deck: print(catwalk.deckHeight), rail: print(catwalk.fenceHeight - catwalk.deckHeight), guard: print(catwalk.guardHeight) };
+  const inLine = catwalk.flights.some((flight) => flight.inLine);
+  const figures = {
+    deck: print(catwalk.highest), low: print(catwalk.lowest), over: print(catwalk.deckHeight), slope: printAngle(catwalk.slope), cleats: print(CATWALK_PRACTICE.cleat.most), rail: print(catwalk.fenceHeight - catwalk.deckHeight), guard: print(catwalk.guardHeight),
+  };
   const keys = [
+    ...(catwalk.slope > 0 ? ['drawings.catwalk.note.slope' as const, 'drawings.catwalk.note.cleats' as const] : []),
+    ...(inLine ? ['drawings.catwalk.note.inLine' as const] : []),
     'drawings.catwalk.note.parts' as const, 'drawings.catwalk.note.edge' as const,
     build.brackets ? 'drawings.catwalk.note.brackets' as const : 'drawings.catwalk.note.bedded' as const,
     'drawings.catwalk.note.toe' as const,

@@ -5,7 +5,7 @@ import { bandWidth } from '../../drafting/band.ts';
 import { PENS } from '../../drafting/kit.ts';
 import { type BandLabel, type Shape } from '../../drafting/model.ts';
 import { type Catwalk, type DeckStretch } from '../../layout/index.ts';
-import { deckBuild, type CatwalkPart } from '../../parts/index.ts';
+import { deckBuild, type CatwalkPart, type DeckBuild } from '../../parts/index.ts';
 import { say } from '../../text/index.ts';
 import { stacked, type Block } from '../flow.ts';
 import { type Page } from '../input.ts';
@@ -14,7 +14,7 @@ import { type Scale, scalesOf } from '../scales.ts';
 import { type DeckPiece } from './shapes.ts';
 import { besideSteel, RIGHT, sideBlock, type SideView } from './side-view.ts';
 
-const ABOVE: readonly CatwalkPart[] = ['deck', 'bearer', 'cross', 'bracket'];
+const ABOVE: readonly CatwalkPart[] = ['deck', 'foot-cleat', 'bearer', 'cross', 'bracket'];
 const OPEN: readonly CatwalkPart[] = ['toe', 'guard-post', 'top-rail', 'mid-rail', 'leg', 'foot'];
 
 /** Consecutive parts of a stretch, laid flat. */
@@ -50,16 +50,16 @@ function scaleOf(page: Page, views: readonly SideView[]): Scale {
 }
 
 /** Cuts the stretch so that every view has room for its marks and its length. */
-function chunksOf(page: Page, { deckHeight }: Catwalk, { parts }: DeckStretch, pieces: readonly DeckPiece[]): Chunk[] {
+function chunksOf(page: Page, { highest }: Catwalk, { parts }: DeckStretch, pieces: readonly DeckPiece[]): Chunk[] {
   const stops = [0];
-  for (const { near, far } of parts) stops.push(stops[stops.length - 1]! + Math.max(near, far));
+  for (const { near, far, slope } of parts) stops.push(stops[stops.length - 1]! + Math.max(near, far) * Math.cos(slope));
   const end = stops[stops.length - 1]!;
   const middle = ({ place: { roll } }: DeckPiece): number => (Math.min(...roll.map(({ x }) => x)) + Math.max(...roll.map(({ x }) => x))) / 2;
   const within = (i: number, j: number): Chunk => ({
     from: stops[i]!, to: stops[j]!, stops: stops.slice(i, j + 1),
     pieces: pieces.filter((one) => (i === 0 || middle(one) > stops[i]! - 0.5) && (stops[j] === end || middle(one) <= stops[j]! - 0.5)),
   });
-  const wide = page.room.width - besideSteel(page, [deckHeight + 48]) - RIGHT * page.kit.h;
+  const wide = page.room.width - besideSteel(page, [highest + 48]) - RIGHT * page.kit.h;
   const fits = ({ from, to, pieces: own }: Chunk): boolean => (to - from) * LEAST_SCALE <= wide
     && [ABOVE, OPEN].every((kinds) => labelsOf(own, kinds).reduce((sum, { text }) => sum + bandWidth(page.kit, text), 0) <= page.room.width - 4 * page.kit.h);
   const chunks: Chunk[] = [];
@@ -86,20 +86,27 @@ function labelsOf(pieces: readonly DeckPiece[], kinds: readonly CatwalkPart[]): 
 }
 
 /** Where a piece's leader ends: apart from those of its neighbors. */
-function target({ place: { part, roll, low, high } }: DeckPiece): Vec {
+function target({ place: { part, roll, low, high, leaning } }: DeckPiece): Vec {
   const [x0, x1] = [Math.min(...roll.map(({ x }) => x)), Math.max(...roll.map(({ x }) => x))];
   const [y0, y1] = [Math.min(...roll.map(({ y }) => y)), Math.max(...roll.map(({ y }) => y))];
   const at = (share: number, y: number): Vec => ({ x: x0 + (x1 - x0) * share, y });
+  // A share of the way along and up, in the open side; on a slope within the outline there.
+  const side = (share: number, up: number): Vec => {
+    const [a, b, c, d] = leaning ?? [{ x: x0, y: low }, { x: x1, y: low }, { x: x1, y: high }, { x: x0, y: high }];
+    const between = (from: number, to: number, by: number): number => from + (to - from) * by;
+    return { x: between(a!.x, b!.x, share), y: between(between(a!.y, b!.y, share), between(d!.y, c!.y, share), up) };
+  };
   switch (part) {
     case 'deck': return at(0.66, (y0 + y1) / 2);
+    case 'foot-cleat': return at(0.5, y0 + (y1 - y0) * 0.78);
     // Drawn by their inner edges.
     case 'bearer': return y0 < 1e-6 ? at(0.3, y1) : at(0.44, y0);
     case 'cross': return at(0.5, y0 + (y1 - y0) * 0.3);
     case 'bracket': return at(0.5, y0 + (y1 - y0) * 0.6);
-    case 'toe': return at(0.7, (low + high) / 2);
-    case 'top-rail': return at(0.36, (low + high) / 2);
-    case 'mid-rail': return at(0.52, (low + high) / 2);
-    case 'guard-post': return at(0.8, low + (high - low) * 0.36);
+    case 'toe': return side(0.7, 0.5);
+    case 'top-rail': return side(0.36, 0.5);
+    case 'mid-rail': return side(0.52, 0.5);
+    case 'guard-post': return side(0.8, 0.36);
     case 'leg': return at(0.2, low + (high - low) * 0.4);
     case 'foot': return at(0.9, (low + high) / 2);
     case 'stringer': case 'tread': case 'step-post': case 'step-rail': throw new Error(`steps are not laid flat: ${part}`);
@@ -113,6 +120,7 @@ function fromAbove(catwalk: Catwalk, chunk: Chunk, label: string, title: string)
     if (a === undefined || b === undefined || c === undefined || d === undefined) return [];
     switch (part) {
       case 'deck': return outline(PENS.outline, roll, piece.key);
+      case 'foot-cleat': return outline(PENS.thin, roll, piece.key);
       case 'bearer': return [a.y < 1e-6 ? line(PENS.hidden, d, c, piece.key) : line(PENS.hidden, a, b, piece.key)];
       case 'cross': case 'bracket': return [line(PENS.hidden, a, d, piece.key), line(PENS.hidden, b, c, piece.key)];
       default: return [];
@@ -125,33 +133,44 @@ function fromAbove(catwalk: Catwalk, chunk: Chunk, label: string, title: string)
 }
 
 function openSide(catwalk: Catwalk, chunk: Chunk, label: string, title: string): SideView {
-  const { deckHeight, guarded, guardHeight } = catwalk;
-  const build = deckBuild(deckHeight);
+  const { guarded, guardHeight, slope } = catwalk;
   const decks = chunk.pieces.filter(({ place }) => place.part === 'deck');
-  const under = build.bearers ? build.bearerUnder : build.plateUnder;
   const shown = chunk.pieces.filter(({ place }) => OPEN.includes(place.part));
-  const box = ({ place: { roll, low, high }, piece }: DeckPiece): Shape[] => {
+  const box = ({ place: { roll, low, high, leaning }, piece }: DeckPiece): Shape[] => {
+    if (leaning !== null) return outline(PENS.outline, leaning, piece.key);
     // The open edge: the two corners that lie farthest out.
     const xs = roll.map(({ x }) => x);
     const open = roll.slice(2).map(({ x }) => x);
     const [x0, x1] = piece.kind === 'bracket' || piece.kind === 'guard' ? [Math.min(...xs), Math.max(...xs)] : [Math.min(...open), Math.max(...open)];
     return rectangle(PENS.outline, x0, x1, low, high, piece.key);
   };
-  const high = deckHeight + (guarded ? guardHeight : CATWALK_TOE);
+  // On a slope each stands at another height.
+  const brackets = slope === 0 ? [] : chunk.pieces.filter(({ place }) => place.part === 'bracket').flatMap(({ place: { roll, low, high } }) => {
+    const xs = roll.map(({ x }) => x);
+    return rectangle(PENS.hidden, Math.max(chunk.from, Math.min(...xs)), Math.min(chunk.to, Math.max(...xs)), low, high);
+  });
+  const tops = decks.flatMap(({ place: { high, leaning } }) => (leaning === null ? [high] : [leaning[3]!.y, leaning[2]!.y]));
+  const [lowest, highest] = [Math.min(...tops), Math.max(...tops)];
+  const over = [CATWALK_TOE, ...(guarded ? [guardHeight / 2, guardHeight] : [])];
   return {
-    id: `open ${label}`, title, label, left: chunk.from, right: chunk.to, low: 0, high, labels: labelsOf(chunk.pieces, OPEN), callouts: [],
-    shapes: [
-      line(PENS.thin, { x: chunk.from - 4, y: 0 }, { x: chunk.to + 4, y: 0 }),
-      ...decks.flatMap(({ place: { roll } }) => {
-        const [c, d] = [roll[2]!, roll[3]!];
-        return [...rectangle(PENS.thin, d.x, c.x, Math.max(0, under), deckHeight), ...(build.bearers ? [line(PENS.thin, { x: d.x, y: build.plateUnder }, { x: c.x, y: build.plateUnder })] : [])];
-      }),
-      ...shown.flatMap(box),
-    ],
+    id: `open ${label}`, title, label, left: chunk.from, right: chunk.to, low: 0, high: highest + over[over.length - 1]!, labels: labelsOf(chunk.pieces, OPEN), callouts: [],
+    shapes: [line(PENS.thin, { x: chunk.from - 4, y: 0 }, { x: chunk.to + 4, y: 0 }), ...decks.flatMap((deck) => deckSide(deck, deckBuild(catwalk.lowest, slope).bearers)), ...brackets, ...shown.flatMap(box)],
     dimensions: () => [],
     widths: [],
-    heights: [deckHeight, deckHeight + CATWALK_TOE, ...(guarded ? [deckHeight + guardHeight / 2, deckHeight + guardHeight] : [])],
+    // On a slope every joint's, and what stands over the highest.
+    heights: [...tops, ...(highest - lowest > 1e-6 ? [] : over.map((by) => highest + by))],
   };
+}
+
+/** Plate and bearers of a part from the open side. */
+function deckSide({ place: { roll, high, leaning } }: DeckPiece, bearers: boolean): Shape[] {
+  const [x0, x1] = [roll[3]!.x, roll[2]!.x];
+  const [y0, y1] = leaning === null ? [high, high] : [leaning[3]!.y, leaning[2]!.y];
+  const slope = Math.atan2(y1 - y0, x1 - x0);
+  const build = (height: number): DeckBuild => deckBuild(height, slope);
+  const under = ({ bearerUnder, plateUnder }: DeckBuild): number => Math.max(0, bearers ? bearerUnder : plateUnder);
+  const plate = bearers ? [line(PENS.thin, { x: x0, y: build(y0).plateUnder }, { x: x1, y: build(y1).plateUnder })] : [];
+  return [...outline(PENS.thin, [{ x: x0, y: under(build(y0)) }, { x: x1, y: under(build(y1)) }, { x: x1, y: y1 }, { x: x0, y: y0 }]), ...plate];
 }
 
 /** Height of a toe board over the deck. */

@@ -17,22 +17,22 @@ const STUB = 8;
 
 export function stepsBlock(page: Page, catwalk: Catwalk, flight: StepFlight, pieces: readonly DeckPiece[], mark: string): Block | null {
   if (flight.risers < 2) return null;
-  const { deckHeight } = catwalk;
-  const { risers, riser, tread, angle, at } = flight;
+  const { risers, riser, tread, angle, at, height } = flight;
   const own = pieces.filter(({ place }) => place.flight?.at === at);
   // Of two that hide one another from the side, the first.
   const shown = own.filter(({ place }, i) => own.findIndex((one) => same(one.place.flight!.side, place.flight!.side)) === i);
   const reach = risers * tread;
+  const stub = height + STUB * stubRise(catwalk, flight);
   const view: SideView = {
     id: `steps ${mark} ${at}`,
     title: say(`drawings.catwalk.steps.${at}`, { mark, risers, angle: printAngle(angle) }),
     label: mark,
-    left: -STUB, right: reach, low: 0, high: Math.max(deckHeight, ...own.map(({ place }) => place.high)),
+    left: -STUB, right: reach, low: 0, high: Math.max(height, stub, ...own.map(({ place }) => place.high)),
     shapes: [
       line(PENS.thin, { x: -STUB, y: 0 }, { x: reach + 6, y: 0 }),
-      line(PENS.thin, { x: -STUB, y: deckHeight }, { x: 0, y: deckHeight }),
+      line(PENS.thin, { x: -STUB, y: stub }, { x: 0, y: height }),
       ...shown.flatMap(({ piece, place }): Shape[] => outline(PENS.outline, place.flight!.side, piece.key)),
-      ...rectangle(PENS.thin, -2, 0, Math.max(0, deckHeight - 2.1875), deckHeight - 0.1875),
+      ...rectangle(PENS.thin, -2, 0, Math.max(0, height - 2.1875), height - 0.1875),
     ],
     labels: [],
     callouts: marks(shown),
@@ -43,6 +43,13 @@ export function stepsBlock(page: Page, catwalk: Catwalk, flight: StepFlight, pie
     heights: Array.from({ length: risers }, (_, i) => (i + 1) * riser),
   };
   return sideBlock(page, view, sideScale(page, { ...view, right: reach * 2 }, 0.5));
+}
+
+/** How steeply the deck rises away from its steps: level but where they go on in line from a slope. */
+function stubRise({ stretches }: Catwalk, { at, inLine }: StepFlight): number {
+  if (!inLine) return 0;
+  const parts = stretches.flatMap((stretch) => stretch.parts);
+  return at === 'start' ? Math.tan(parts[0]!.slope) : -Math.tan(parts[parts.length - 1]!.slope);
 }
 
 const same = (a: readonly Vec[], b: readonly Vec[]): boolean => a.every(({ x, y }, i) => Math.abs(x - b[i]!.x) < 1e-9 && Math.abs(y - b[i]!.y) < 1e-9);

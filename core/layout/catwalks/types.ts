@@ -14,9 +14,13 @@ export interface DeckPart {
   readonly angle: Radians;
   /** Half of that, at each end. */
   readonly mitre: Radians;
-  /** Its edge at the fence and its open edge. */
+  /** Its edge at the fence and its open edge, as they are cut: on a slope along it. */
   readonly near: Inches;
   readonly far: Inches;
+  /** Positive where it rises as the cattle walk; 0 but beside a ramp's slope. */
+  readonly slope: Radians;
+  /** Of its top over the ground, at its start and at its end. */
+  readonly heights: readonly [Inches, Inches];
   /** On the plan: fence side at its start and at its end, open side at its end and at its start. */
   readonly corners: readonly [PlanPoint, PlanPoint, PlanPoint, PlanPoint];
   /** The end of the catwalk at which it is the landing of the steps; null: of none. */
@@ -34,6 +38,9 @@ export interface DeckPost {
   /** Back of the post, and the place on the open edge behind it. */
   readonly back: PlanPoint;
   readonly tip: PlanPoint;
+  /** Of the deck's top over the ground, and the steeper slope of those that meet here. */
+  readonly height: Inches;
+  readonly slope: Radians;
 }
 
 /** A place where parts meet or the deck ends and no post stands. */
@@ -43,6 +50,9 @@ export interface DeckJoint {
   readonly kind: 'between' | DeckEnd;
   readonly near: PlanPoint;
   readonly far: PlanPoint;
+  /** Of the deck's top over the ground, and its slope. */
+  readonly height: Inches;
+  readonly slope: Radians;
 }
 
 /** A catwalk along one run. */
@@ -58,9 +68,12 @@ export interface DeckStretch {
   readonly joints: readonly DeckJoint[];
 }
 
-/** Steps from the ground to the open edge of a landing, square to it. */
+/** Steps from the ground to the open edge of a landing, square to it; where a deck ends on a slope, in line with it to its end. */
 export interface StepFlight {
   readonly at: DeckEnd;
+  readonly inLine: boolean;
+  /** Of the deck at its top, over the ground. */
+  readonly height: Inches;
   readonly run: string;
   readonly side: Side;
   readonly bay: number;
@@ -82,9 +95,14 @@ export interface Catwalk {
   readonly path: string;
   readonly brief: CatwalkBrief;
   readonly side: Side;
+  /** Of the deck and of the fence beside it, plumb over the line that both follow: the ground, beside a ramp its surface or nosings. */
   readonly deckHeight: Inches;
-  /** Of the fence beside it. */
   readonly fenceHeight: Inches;
+  /** Of the deck over the ground: its highest place and its lowest. */
+  readonly highest: Inches;
+  readonly lowest: Inches;
+  /** The steepest of its parts; 0 where it is level throughout. */
+  readonly slope: Radians;
   /** Whether its open edges have a guard, and the height of that over the deck. */
   readonly guarded: boolean;
   readonly guardHeight: Inches;

@@ -15,8 +15,8 @@ export interface RampGround {
   readonly taken: Bounds;
   /** The crowd pen's: ramps stand on the other side, so that a mirrored project is mirrored in them too. */
   readonly hand: Side;
-  /** How far a ramp's fence reaches out from its face, holes included. */
-  readonly depth: Inches;
+  /** How far what stands beside a ramp reaches out from its faces: fences with their holes, catwalks with their steps. */
+  readonly depth: (ramp: RampBrief) => Inches;
 }
 
 /**
@@ -30,13 +30,13 @@ export function placeRamps(briefs: readonly RampBrief[], ground: RampGround): re
     if (brief.at === null) continue;
     const ramp = rampAt(brief, brief.at);
     placed.set(brief, ramp);
-    taken = joinBounds([taken, outline(ramp, ground.depth)]);
+    taken = joinBounds([taken, outline(ramp, ground.depth(brief))]);
   }
   for (const brief of briefs) {
     if (brief.at !== null) continue;
-    const ramp = rampAt(brief, clearPlace(outline(rampAt(brief, planPoint(0, 0)), ground.depth), taken, turnSign(ground.hand)));
+    const ramp = rampAt(brief, clearPlace(outline(rampAt(brief, planPoint(0, 0)), ground.depth(brief)), taken, turnSign(ground.hand)));
     placed.set(brief, ramp);
-    taken = joinBounds([taken, outline(ramp, ground.depth)]);
+    taken = joinBounds([taken, outline(ramp, ground.depth(brief))]);
   }
   return briefs.map((brief) => placed.get(brief)!);
 }

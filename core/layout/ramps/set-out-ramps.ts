@@ -1,7 +1,9 @@
 import { curveBounds, joinBounds, pointBounds } from '../../base/bounds.ts';
 import { type PlanPoint } from '../../base/points.ts';
 import { inches } from '../../base/quantity.ts';
-import { type Brief, type Fault } from '../../brief/types.ts';
+import { DEFAULTS } from '../../brief/defaults.ts';
+import { type Brief, type Fault, type RampBrief } from '../../brief/types.ts';
+import { stepFigures } from '../catwalks/flight.ts';
 import { fenceSection } from '../fence-section.ts';
 import { faceCurve } from '../fence-points.ts';
 import { fitOpenings } from '../openings/fit.ts';
@@ -22,6 +24,15 @@ export interface SetOutRamps {
   readonly faults: readonly Fault[];
 }
 
+/** How far the widest catwalk beside a ramp goes out from its fence, with the longest steps that it may have. */
+function deckReach(brief: Brief, ramp: RampBrief): number {
+  return Math.max(0, ...brief.catwalks.filter(({ run }) => run === ramp.name).map(({ side, width, deckHeight }) => {
+    const over = deckHeight ?? Math.max(0, brief.fences.ramp[side].height - DEFAULTS.railHeight);
+    const { risers, tread } = stepFigures(ramp.dockHeight + over);
+    return width + risers * tread;
+  }));
+}
+
 /** Sets out the ramps beside what stands already. `roof`: the corners of the one over the pad. */
 export function setOutRamps(brief: Brief, fences: readonly Fence[], posts: readonly Post[], roof: readonly PlanPoint[]): SetOutRamps {
   const { hand } = brief.crowdPen;
@@ -33,8 +44,8 @@ export function setOutRamps(brief: Brief, fences: readonly Fence[], posts: reado
     pointBounds([b, ...(c === null ? [] : [c]), ...roof]),
   ]);
   const sections = [fenceSection(brief.fences.ramp.left), fenceSection(brief.fences.ramp.right)];
-  const depth = inches(Math.max(...sections.map(({ k, D }) => k + Math.max(reach, D / 2))));
-  const ramps = placeRamps(brief.ramps, { taken, hand, depth });
+  const depth = Math.max(...sections.map(({ k, D }) => k + Math.max(reach, D / 2)));
+  const ramps = placeRamps(brief.ramps, { taken, hand, depth: (ramp) => inches(depth + deckReach(brief, ramp)) });
   const lines = ramps.flatMap((ramp) => rampLines(brief, ramp).map((line) => ({ ramp, line })));
   const { spots, faults } = dockSpots(brief, ramps, lines);
   const rampOf = new Map(lines.map(({ ramp, line }) => [line, ramp]));

@@ -14,9 +14,10 @@ export interface DeckBuild {
   readonly brackets: boolean;
 }
 
-export function deckBuild(height: number): DeckBuild {
-  const plateUnder = height - deck.thickness;
-  const bearerUnder = plateUnder - bearer.size;
+/** Plumb under a place of the deck that is `height` over the ground; `slope`: the deck's there, radians, which makes all of it taller. */
+export function deckBuild(height: number, slope = 0): DeckBuild {
+  const plateUnder = height - deck.thickness / Math.cos(slope);
+  const bearerUnder = plateUnder - bearer.size / Math.cos(slope);
   return {
     top: inches(height), plateUnder: inches(plateUnder), bearerUnder: inches(bearerUnder),
     bearers: bearerUnder >= -SAME_LENGTH,
@@ -29,6 +30,9 @@ export function bracketSize(reach: number, build: DeckBuild): { readonly depth: 
   const depth = Math.max(bracket.tip, Math.min(bracket.share * reach, build.bearerUnder - bracket.ground));
   return { depth: inches(depth), leg: reach > bracket.mostReach || depth < bracket.leastShare * reach - SAME_LENGTH };
 }
+
+/** How far under the middle of what slopes a level edge `wide` across it stays clear. */
+export const underSlope = (wide: number, slope: number): number => (wide / 2) * Math.tan(Math.abs(slope));
 
 /** A leg on its foot plate from the ground to what it carries. */
 export const legLength = (under: number): Inches => inches(under - leg.foot.thickness);

@@ -13,7 +13,7 @@ export interface Where {
   readonly bay: number;
 }
 /** What of a piece's place its maker says. */
-export type Seat = Omit<CatwalkPlace, 'kind' | 'catwalk' | 'part' | 'flight' | 'end'> & Partial<Pick<CatwalkPlace, 'flight' | 'end'>>;
+export type Seat = Omit<CatwalkPlace, 'kind' | 'catwalk' | 'part' | 'flight' | 'end' | 'over' | 'leaning'> & Partial<Pick<CatwalkPlace, 'flight' | 'end' | 'over' | 'leaning'>>;
 
 /** Makes drafts for one project: its keys count on where two catwalks share a bay. */
 export interface Maker {
@@ -23,17 +23,20 @@ export interface Maker {
 
 export const SQUARE: EndCut = { kind: 'square' };
 
+/** Pieces of one kind in one bay, whose keys count on. */
+export const keyGroup = (kind: PieceKind, run: string, side: Side, bay: number): string => `${kind} ${run} ${side} ${String(bay)}`;
+
 /** Collects the pieces of one catwalk into `into`; `counts` is shared by all of a project. */
 export function makerOf(catwalk: string, counts: Map<string, number>, into: DraftPiece[]): Maker {
   const add = (where: Where, kind: PieceKind, part: CatwalkPart, seat: Seat, rest: Pick<DraftPiece, 'section' | 'length' | 'lengthShort' | 'flatHeight' | 'weight' | 'ends' | 'flat'>): void => {
     const { run, side, bay } = where;
-    const group = `${kind} ${run} ${side} ${String(bay)}`;
+    const group = keyGroup(kind, run, side, bay);
     const row = counts.get(group) ?? 0;
     counts.set(group, row + 1);
-    const { plan, low, high, roll, flight = null, end = null } = seat;
+    const { plan, low, high, roll, flight = null, end = null, over = inches(0), leaning = null } = seat;
     into.push({
       key: pieceKey(kind, run, side, bay, row), kind, ...rest, bend: null, run, side, bay, bays: 0,
-      place: { kind: 'catwalk', catwalk, part, plan, low, high, roll, end, flight },
+      place: { kind: 'catwalk', catwalk, part, plan, low, high, over, leaning, roll, end, flight },
     });
   };
   return {

@@ -9,8 +9,8 @@ import { rectangleOf, SQUARE, type Maker, type Seat } from './own.ts';
 
 const { steps } = CATWALK_PRACTICE;
 
-export function stepSteel({ deckHeight, guarded }: Catwalk, flight: StepFlight, make: Maker): void {
-  const { risers, riser, tread, angle, width, at } = flight;
+export function stepSteel({ guarded }: Catwalk, flight: StepFlight, make: Maker): void {
+  const { risers, riser, tread, angle, width, at, height } = flight;
   if (risers < 2) return;
   const where = { run: flight.run, side: flight.side, bay: flight.bay };
   const seat = (side: readonly Vec[], from: number, to: number): Seat => {
@@ -21,17 +21,17 @@ export function stepSteel({ deckHeight, guarded }: Catwalk, flight: StepFlight, 
   const { across, along } = steps.stringerSize;
   const [sin, cos, tan] = [Math.sin(angle), Math.cos(angle), Math.tan(angle)];
   // Its upper edge runs through the nosings; plumb at the deck, level on the ground.
-  const stringer = [{ x: 0, y: deckHeight }, { x: 0, y: deckHeight - along / cos }, { x: (deckHeight - along / cos) / tan, y: 0 }, { x: deckHeight / tan, y: 0 }];
-  const long = deckHeight / sin;
+  const stringer = [{ x: 0, y: height }, { x: 0, y: height - along / cos }, { x: (height - along / cos) / tan, y: 0 }, { x: height / tan, y: 0 }];
+  const long = height / sin;
   const ends: readonly [EndCut, EndCut] = [{ kind: 'slope-mitre', angle }, { kind: 'slope-mitre', angle: radians(Math.PI / 2 - angle) }];
   for (const from of [0, width - across]) make.bar(where, 'step', 'stringer', steps.stringer, { long, short: long - along * (tan + 1 / tan) }, ends, seat(stringer, from, from + across));
   for (let i = 1; i < risers; i++) {
-    const top = deckHeight - i * riser;
+    const top = height - i * riser;
     make.plate(where, 'step', 'tread', steps.tread.plate, { long: width - 2 * across, high: tread },
       seat(rectangleOf((i - 1) * tread, i * tread, top - steps.tread.thickness, top), across, width - across));
   }
   if (risers < steps.railFrom) return;
-  stepRails(flight, deckHeight, guarded, (from, kind, lengths, cuts, side) => {
+  stepRails(flight, guarded, (from, kind, lengths, cuts, side) => {
     const name = kind === 'step-post' ? steps.railPost : steps.rail;
     make.bar(where, 'step', kind, name, lengths, cuts, seat(side, from, from + gateSection(name).across));
   });
@@ -40,7 +40,7 @@ export function stepSteel({ deckHeight, guarded }: Catwalk, flight: StepFlight, 
 type Make = (from: number, kind: 'step-post' | 'step-rail', lengths: { readonly long: number; readonly short?: number }, cuts: readonly [EndCut, EndCut], side: readonly Vec[]) => void;
 
 /** On either side two rails that follow the nosings, on a post at the lowest tread and one at the deck, where no guard's post stands. */
-function stepRails({ risers, riser, tread, angle, width }: StepFlight, deckHeight: number, guarded: boolean, make: Make): void {
+function stepRails({ risers, riser, tread, angle, width, height }: StepFlight, guarded: boolean, make: Make): void {
   const post = gateSection(steps.railPost).across;
   const rail = gateSection(steps.rail).across;
   const cos = Math.cos(angle);
@@ -50,7 +50,7 @@ function stepRails({ risers, riser, tread, angle, width }: StepFlight, deckHeigh
   const under = steps.railHeight - rail / cos;
   for (const from of [0, width - post]) {
     for (const x of guarded ? [run] : [0, run]) {
-      const foot = deckHeight - (x / tread) * riser;
+      const foot = height - (x / tread) * riser;
       const skew = (post / 2) * Math.tan(angle);
       make(from, 'step-post', { long: under + skew, short: under - skew }, [SQUARE, cut], [
         { x: x - post / 2, y: foot }, { x: x + post / 2, y: foot }, { x: x + post / 2, y: foot + under - skew }, { x: x - post / 2, y: foot + under + skew },
@@ -59,7 +59,7 @@ function stepRails({ risers, riser, tread, angle, width }: StepFlight, deckHeigh
     for (const over of [steps.railHeight, steps.railHeight / 2]) {
       const up = rail / cos;
       make(from, 'step-rail', { long: Math.hypot(run, drop) }, [SQUARE, SQUARE], [
-        { x: 0, y: deckHeight + over - up }, { x: run, y: deckHeight - drop + over - up }, { x: run, y: deckHeight - drop + over }, { x: 0, y: deckHeight + over },
+        { x: 0, y: height + over - up }, { x: run, y: height - drop + over - up }, { x: run, y: height - drop + over }, { x: 0, y: height + over },
       ]);
     }
   }

@@ -1,7 +1,8 @@
 /** Words about catwalks: findings first, then drawings and handles. */
 export const catwalks = {
   'where.catwalkRail': '{catwalk}: deck {deck} over the ground, the fence beside it {rail} over the deck',
-  'where.catwalkRailElsewhere': '{catwalk}: deck {deck} over the ground, the fence beside it {rail} over the deck; judged by the figure of the chosen jurisdiction',
+  'where.rampCatwalkRail': '{catwalk}: deck {deck} over what the fence of {run} follows, {low} to {high} over the ground; the fence beside it {rail} over the deck',
+  'where.catwalkRailElsewhere': '{where}; judged by the figure of the chosen jurisdiction',
   'where.crowdCatwalk': 'decks along {covered} of {length} of the crowd pen\'s outer fence',
   'where.deckLow': '{catwalk}: deck {height} over the ground, taken as level; its open edge has no guard',
   'where.deckGuard': '{catwalk}: deck {height} over the ground, taken as level; {rails} top rails {guard} over it on {edges} open edges',
@@ -18,8 +19,9 @@ export const catwalks = {
   'where.stepRiser': '{catwalk}: {risers} equal risers of {riser}',
   'where.stepTread': '{catwalk}: treads of {tread}',
   'where.stepAngle': '{catwalk}: steps of {riser} on {tread}, {angle}',
+  'where.deckSlope': '{catwalk}: its deck slopes {slope} with the ramp, {cleats} bars across it; a walk without steps may slope so far (29 CFR 1926.451(e)(5), from memory)',
   'where.swingDeck': '{gate} swings against the deck or the steps of {other} at ({x}, {y})',
-  'where.gateBehindDeck': '{gate} is no way out: the deck of {other} stands {deck} over the ground across it',
+  'where.gateBehindDeck': '{gate} is no way out: the deck of {other} stands {deck} over the floor across it',
   'where.besideCatwalk': '{fences}: beside a catwalk; its skin is asked by the deck',
   'where.foulDeck': '{deck} and {other} at ({x}, {y})',
 
@@ -57,6 +59,9 @@ export const catwalks = {
   'drawings.catwalk.square': 'square',
   'drawings.catwalk.straight': 'straight',
   'drawings.catwalk.notes': '{mark}: notes',
+  'drawings.catwalk.note.slope': 'Deck parallel to the rails of its ramp, {slope}, {over} plumb over the line that they follow: {low} to {deck} over the ground. Lengths are along the slope, places and heights level and plumb.',
+  'drawings.catwalk.note.cleats': 'Flat bars across the sloping deck, 3/8 in by 1 in, {cleats} apart at most, clear of the toe board, welded both ends.',
+  'drawings.catwalk.note.inLine': 'Where the deck ends on the slope its steps go on in line with it, as wide as the deck: local codes may ask for 22 in clear.',
   'drawings.catwalk.note.parts': 'Deck of raised-pattern plate, 3/16 in, welded on two bearers under its edges; mitre each end half the part\'s turn.',
   'drawings.catwalk.note.edge': 'Its edge at the fence just clears the backs of the posts; where the fence curves it stands off them by 1 in at most.',
   'drawings.catwalk.note.brackets': 'A bracket on the back of every post; a leg on a foot plate where a bracket is long or shallow and where the deck ends off a post.',
@@ -68,6 +73,7 @@ export const catwalks = {
   'drawings.catwalk.note.sized': 'Sizes of deck, bearers, brackets and guard are common practice: a licensed designer sizes them for what will stand on them.',
   'drawings.catwalk.note.codes': 'Local codes come first: guards, steps and rails differ from place to place.',
   'drawings.catwalk.part.deck': 'deck',
+  'drawings.catwalk.part.foot-cleat': 'foot cleat',
   'drawings.catwalk.part.bearer': 'bearer',
   'drawings.catwalk.part.cross': 'cross bearer',
   'drawings.catwalk.part.bracket': 'bracket',

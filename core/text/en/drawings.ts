@@ -126,8 +126,6 @@ export const drawings = {
   'drawings.cover.file': 'cover',
   'drawings.cover.notes': 'General notes',
   'drawings.cover.cautions': 'Cautions',
-  'drawings.cover.later': 'Not drawn or checked by this version',
-  'drawings.cover.notBuilt': '{what}: in the brief, not drawn or checked by this version.',
   'drawings.cover.revisions': 'Revisions',
   'drawings.cover.letter': 'Letter',
   'drawings.cover.date': 'Date',
@@ -155,6 +153,4 @@ export const drawings = {
   'drawings.caution.lines': 'Have buried lines located and marked before any post hole is dug.',
   'drawings.caution.welding': 'Vent sealed pipe before heat is put to it. Used, coated or galvanized pipe gives off poisonous fume: clean it, ventilate, and wear a respirator.',
   'drawings.caution.lifting': 'Brace panels until the concrete has set. Lift long rails with two people or a hoist.',
-  'drawings.later.openings': 'Openings on ramps',
-  'drawings.later.catwalks': 'Catwalks',
 } as const;

@@ -122,7 +122,6 @@ export const findings = {
 
   // Where, or why there is nothing to measure.
   'where.none': 'none in this project',
-  'where.later': 'not drawn or checked by this version',
   'where.unset': 'not given: {fields}',
   'where.nowhere': 'nowhere in this project',
   'where.side': '{run} {side}',

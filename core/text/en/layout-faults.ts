@@ -25,5 +25,8 @@ export const layoutFaults = {
   'fault.catwalk-above': 'a deck of {deck} stands higher than its fence and the posts that carry it; allowed is up to {height}',
   'fault.catwalk-radius': 'a deck of {width} on the inside of the curve of {run} leaves no way to walk; allowed is up to {most}',
   'fault.catwalk-short': 'leaves {width} for the steps at an end of the deck, must be {least} at least: a longer catwalk or a narrower deck is allowed',
+  'fault.catwalk-break': 'a deck that begins or ends at {at} is parted by the edge of the dock at {edge}; allowed is {edge}, up to {low}, or {high} and more',
+  'fault.catwalk-low': 'the deck lies {over} over the ground at {at}, too near it for brackets that follow the slope; allowed is a deckHeight of {least} and more, or an end farther up',
+  'fault.catwalk-truck': 'the steps from an end at {at} go on {feet} in line, {past} past the truck\'s end of the ramp; allowed is an end farther down, or on a level dock ({dock}) of {least} and more',
   'fault.catwalk-sheet': 'no stock sheet and stock length hold a part of a deck {width} wide: a larger stock sheet or a narrower deck is allowed',
 } as const;

@@ -11,7 +11,7 @@ const LOAD: RampBrief = {
 const UNLOAD: RampBrief = {
   ...LOAD, name: 'unload-1', kind: 'unload', width: inches(120), dockLength: inches(120), surface: { kind: 'cleated', slope: degrees(20), cleat: inches(2) }, path: 'ramps[1]',
 };
-const GROUND = { taken: { left: -150, bottom: -200, right: 160, top: 500 }, hand: 'left', depth: inches(6) } as const;
+const GROUND = { taken: { left: -150, bottom: -200, right: 160, top: 500 }, hand: 'left', depth: () => inches(6) } as const;
 const place = (briefs: readonly RampBrief[], hand: 'left' | 'right' = 'left') => placeRamps(briefs, { ...GROUND, hand });
 const ends = (ramp: ReturnType<typeof place>[number]): readonly Vec[] => (ramp.run.path.kind === 'line' ? [ramp.run.path.a, ramp.run.path.b] : []);
 

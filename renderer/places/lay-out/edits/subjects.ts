@@ -11,9 +11,8 @@ export type Subject = 'man-gate' | 'pen-gate' | 'alley-gate' | 'backstop' | 'cat
 export function subjectsFor(run: StationRun): readonly Subject[] {
   if (/^chute-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'backstop', 'catwalk'];
   if (/^(alley|hold|return)-\d+$/.test(run.run)) return ['man-gate', 'pen-gate', 'alley-gate', 'catwalk'];
-  if (/^(squeeze-pad|sort-\d+)$/.test(run.run)) return ['man-gate', 'pen-gate', 'catwalk'];
-  if (/^(load|unload)-\d+$/.test(run.run)) return ['man-gate', 'pen-gate'];
-  return /^(crowd-pen|junction)$/.test(run.run) ? ['man-gate', 'pen-gate', 'catwalk'] : [];
+  if (/^(squeeze-pad|(sort|load|unload)-\d+)$/.test(run.run)) return ['man-gate', 'pen-gate', 'catwalk'];
+    return /^(crowd-pen|junction)$/.test(run.run) ? ['man-gate', 'pen-gate', 'catwalk'] : [];
 }
 
 /** Width of a man gate to begin with, inches: what the examples of the project format have. */
