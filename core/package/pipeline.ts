@@ -13,6 +13,7 @@ import { drawSet, titleBlockOf } from '../drawings/index.ts';
 import { planDrawings } from '../drawings/plan.ts';
 import { type Layout, layOut } from '../layout/index.ts';
 import { makeParts, type Parts } from '../parts/index.ts';
+import { type Stations, stations } from '../schedules/index.ts';
 import { type CutList, type CutListProgress, planCutList, type SectionJob, sectionJobs } from '../shop/cut-list/index.ts';
 import { type LinearSolver } from '../shop/linear-solver.ts';
 import { shopPlates, type ShopPlates } from '../shop/nesting/index.ts';
@@ -43,6 +44,8 @@ export interface Pipeline {
   /** What the table cuts. */
   plates(design: Design): ShopPlates;
   schedules(design: Design): Schedules;
+  /** The path alone: a drag asks for it, and not for the nests that the other schedules follow from. */
+  stations(design: Design): Stations;
   /** What has to be cut from bars: the very same thing as before where nothing of it has changed. */
   cutJobs(design: Design): readonly SectionJob[];
   /** Plans the cut list, or gives the one that was last planned for these jobs. */
@@ -58,6 +61,7 @@ export function createPipeline(font: Font): Pipeline {
   const findings = tracked((brief: Brief, of: Layout, made: Parts) => check(brief, of, made));
   const plates = tracked((brief: Brief, made: Parts) => shopPlates(brief, made));
   const schedules = tracked((brief: Brief, of: Layout, made: Parts, cut: ShopPlates) => scheduleRows(brief, of, made, cut));
+  const walk = tracked((brief: Brief, of: Layout) => stations(brief, of));
   const plan = tracked((brief: Brief, of: Layout, made: Parts) => {
     const block = titleBlockOf(brief);
     return planDrawings({ brief, layout: of, parts: made, font }).map((drawing) => draft(font, block, drawing).sheet);
@@ -94,6 +98,7 @@ export function createPipeline(font: Font): Pipeline {
       return cut.list;
     },
     drawings: (design, cuts = null, since = null) => drawings(design.brief, design.layout, design.parts, cuts, since),
+    stations: (design) => walk(design.brief, design.layout),
     plates: (design) => plates(design.brief, design.parts),
     schedules: (design) => schedules(design.brief, design.layout, design.parts, plates(design.brief, design.parts)),
   };

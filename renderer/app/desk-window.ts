@@ -71,11 +71,13 @@ export function createDeskWindow(desk: Desk, work: WorkClient, newPlanner: () =>
   const notice = createStore<string | null>(null);
   let opened = 0;
 
-  const follow = latest(async (project: JsonObject) => {
-    const answer = await work.ask('lay', { text: projectText(project), board: board.get() });
-    const before = worked.get();
-    worked.set({ answer, project, laid: answer.laid ?? before.laid, laidProject: answer.laid === null ? before.laidProject : project });
-  });
+  const follow = latest(
+    (project: JsonObject) => work.ask('lay', { text: projectText(project), board: board.get() }),
+    (project, answer) => {
+      const before = worked.get();
+      worked.set({ answer, project, laid: answer.laid ?? before.laid, laidProject: answer.laid === null ? before.laidProject : project });
+    },
+  );
   const again = (): void => {
     const now = session.get();
     if (now === null) return;

@@ -35,7 +35,7 @@ export function createAnswers(tools: PackageTools): Answers {
         defaults: read.defaults,
         laid: {
           units: read.brief.units,
-          stations: pipeline.schedules(design).stations,
+          stations: pipeline.stations(design),
           findings: pipeline.findings(design),
           capacity: capacityLines(read.brief, capacityOf(read.brief, design.layout.runs)),
           handles: handles(read.brief, design.layout),

@@ -5,19 +5,22 @@ export interface Latest<Ask> {
   busy(): boolean;
 }
 
-export function latest<Ask>(answer: (what: Ask) => Promise<void>): Latest<Ask> {
+/** `answer` works something out, `show` shows it: while it is shown the next is worked out already. */
+export function latest<Ask, Answer>(answer: (what: Ask) => Promise<Answer>, show: (what: Ask, answer: Answer) => void): Latest<Ask> {
   let running = false;
   let next: { readonly what: Ask } | null = null;
   const run = async (what: Ask): Promise<void> => {
     running = true;
+    let answered: Answer;
     try {
-      await answer(what);
+      answered = await answer(what);
     } finally {
       running = false;
       const then = next;
       next = null;
       if (then !== null) void run(then.what);
     }
+    show(what, answered);
   };
   return {
     ask: (what) => {

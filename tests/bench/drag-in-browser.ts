@@ -26,6 +26,8 @@ export async function dragRows(font: Font): Promise<string[][]> {
       const box = await handle.boundingBox();
       if (box === null) throw new Error('there is nothing to take hold of');
       const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      const held = await page.evaluate(([left, top]) => document.elementFromPoint(left, top)?.closest('[data-handle]')?.getAttribute('data-handle') ?? '', [x, y] as const);
+      if (held !== 'crowdPen.radius') throw new Error(`the hand would take hold of something else: ${held}`);
       await page.evaluate(() => { performance.clearMeasures(); });
       await page.mouse.move(x, y);
       await page.mouse.down();

@@ -4,7 +4,7 @@ import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
 import { fieldOfFinding } from '../../parts/field-of-finding.ts';
 import { useProject } from '../../parts/field/use-project.ts';
-import { fieldName, whereWords } from '../../parts/finding-words.ts';
+import { fieldName, limitWords, whereWords } from '../../parts/finding-words.ts';
 import { type Units } from '../../worker/protocol.ts';
 import { ruleWords, trustWords } from './rule-words.ts';
 
@@ -23,10 +23,10 @@ export interface FindingDetailProps {
 export function FindingDetail({ finding, index, units, runs, all }: FindingDetailProps): ReactElement {
   const { go } = useDeskWindow();
   const field = useProject((project) => fieldOfFinding(finding, project, all));
-  const { measured, limit } = printFigures(finding, units);
+  const { measured } = printFigures(finding, units);
   const facts = [
     [say('place-check.measured'), measured ?? say('place-check.no-figure')],
-    [say('place-check.limit'), limit],
+    [say('place-check.limit'), limitWords(finding, units)],
     [say('place-check.where'), whereWords(finding)],
     [say('place-check.danger'), say(`place-check.danger.${dangerOf(finding.id)}`)],
     [say('place-check.trust'), trustWords(finding)],

@@ -22,8 +22,8 @@ export function boardPointer(scene: Scene, choose: (at: PlanPoint) => void, hove
   let moved = 0;
 
   const local = (event: { readonly clientX: number; readonly clientY: number }): Hand => {
-    const edge = node.getBoundingClientRect();
-    return { x: event.clientX - edge.left, y: event.clientY - edge.top };
+    const { x, y } = scene.corner();
+    return { x: event.clientX - x, y: event.clientY - y };
   };
   const down = (event: PointerEvent): void => {
     if (event.button !== 0 && event.button !== 1) return;

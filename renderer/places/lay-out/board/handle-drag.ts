@@ -66,8 +66,8 @@ export function handleDrag(scene: Scene, node: SVGElement, now: () => Handle, ta
     const place: PlanPoint = planPoint(under.x + grip.x, under.y + grip.y);
     held.near = draggedValue(handle, place, held.near, null);
     const value = free ? held.near : draggedValue(handle, place, held.near, wholeStep(handle.figure, units));
-    const edge = scene.svg.node.getBoundingClientRect();
-    tag.show(printFigure(handle.figure, value, units), event.clientX - edge.left + 22, event.clientY - edge.top - 44);
+    const edge = scene.corner();
+    tag.show(printFigure(handle.figure, value, units), event.clientX - edge.x + 22, event.clientY - edge.y - 44);
     if (value === held.value) return;
     held.value = value;
     desk.session.setField(handle.path, writtenFigure(handle.figure, value, units), { label: say('place-lay-out.drag', { label: handle.label }), gesture: held.gesture });

@@ -1,6 +1,7 @@
 import { SVG } from '@svgdotjs/svg.js';
 import { type DeskWindow } from '../../../app/desk-window.ts';
 import { boardAsks } from './board-asks.ts';
+import { boardCorner } from './board-corner.ts';
 import { boardKeys } from './board-keys.ts';
 import { fitFurther, fitWhole } from './board-moves.ts';
 import { boardPointer } from './board-pointer.ts';
@@ -24,7 +25,8 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
   const svg = SVG(element);
   const measureSheet = (): void => { state.setSize({ width: element.clientWidth, height: element.clientHeight }); };
   measureSheet();
-  const scene: Scene = { desk, state, svg, size: state.size, rings: [] };
+  const corner = boardCorner(element);
+  const scene: Scene = { desk, state, svg, size: state.size, corner: corner.at, rings: [] };
   const times = redrawTimes(desk);
   const piece = chosenPiece(desk, state, () => { draw(); });
   const [picture, findings, handles] = [pictureLayer(scene, piece.keys), findingLayer(scene), handleLayer(scene, figureTag(tagElement))];
@@ -51,6 +53,7 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
   };
   const sized = new ResizeObserver(() => {
     measureSheet();
+    corner.forget();
     place();
   });
   sized.observe(element);
@@ -59,7 +62,7 @@ export function makeBoard(element: SVGSVGElement, tagElement: HTMLElement, desk:
     state.view.subscribe(place), state.sought.subscribe(seek),
     boardAsks(desk, state), leadToFinding(scene),
     boardPointer(scene, (at) => { (state.measuring.get() === null ? piece : measure).choose(at); }, measure.hover), boardKeys(scene, measure.key),
-    times.end, piece.end,
+    times.end, piece.end, corner.end,
   ];
   draw();
   return () => {

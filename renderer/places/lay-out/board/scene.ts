@@ -10,6 +10,8 @@ export interface Scene {
   readonly state: BoardState;
   readonly svg: Svg;
   size(): Size;
+  /** The board's upper left corner in the window, pixels. Asked of the page once, not for each move of a hand: that would lay the page out anew. */
+  corner(): Vec;
   /** Where the rings stand on the screen that a hand takes hold of: numbers keep clear of them. */
   rings: readonly Vec[];
 }
@@ -29,9 +31,9 @@ export function onScreen({ state, size }: Scene, at: Vec): Vec {
 }
 
 /** The place in the plan under an event of a pointer; null before the board is fitted. */
-export function planUnder({ state, size, svg }: Scene, event: { readonly clientX: number; readonly clientY: number }): PlanPoint | null {
+export function planUnder({ state, size, corner }: Scene, event: { readonly clientX: number; readonly clientY: number }): PlanPoint | null {
   const view = state.view.get();
   if (view === null) return null;
-  const edge = svg.node.getBoundingClientRect();
-  return toPlan(view, size(), { x: event.clientX - edge.left, y: event.clientY - edge.top });
+  const { x, y } = corner();
+  return toPlan(view, size(), { x: event.clientX - x, y: event.clientY - y });
 }

@@ -16,8 +16,8 @@ export interface Size {
   readonly height: number;
 }
 
-/** From a post filling the board to a facility of some hundred meters across it. */
-export const LEAST_SCALE = 0.0008;
+/** From a post filling the board to the longest facility that a project may have across it: 2000 bays of 144 in (project format) are 24,000 ft. */
+export const LEAST_SCALE = 0.00003;
 export const GREATEST_SCALE = 1.2;
 
 const held = (scale: number): number => Math.min(GREATEST_SCALE, Math.max(LEAST_SCALE, scale));

@@ -17,10 +17,13 @@ export function ChosenRun({ project, laid, run: name, pieces }: {
   const run = laid.stations.runs.find((one) => one.run === name);
   const place = runPlace(name);
   const paths = runPaths(project, name, laid.handles);
+  // What only stands on the run or at it is called as its handle is: `Clear width` alone would not tell whose.
+  const own = runPaths(project, name, []);
+  const labels = new Map(laid.handles.filter(({ path }) => !own.includes(path)).map(({ path, label }) => [path, label.charAt(0).toUpperCase() + label.slice(1)]));
   return (
     <>
       <h2>{name}</h2>
-      <section aria-label={say('place-lay-out.figures', { run: name })}><FieldList paths={paths} /></section>
+      <section aria-label={say('place-lay-out.figures', { run: name })}><FieldList paths={paths} labels={labels} /></section>
       {run === undefined || place === null ? null : <RunEdits project={project} place={place} run={run} units={laid.units} />}
       <FindingList laid={laid} run={name} />
       {run === undefined ? null : <StandingList project={project} run={run} units={laid.units} />}
