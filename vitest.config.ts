@@ -5,7 +5,7 @@ const PATIENCE = { testTimeout: 120_000, hookTimeout: 120_000 };
 
 export default defineConfig({
   test: {
-    globalSetup: ['tests/support/build-page.ts'],
+    globalSetup: ['tests/support/build-once.ts'],
     // One of two cores would stand idle.
     maxWorkers: '100%',
     projects: [

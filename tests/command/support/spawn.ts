@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { HOME } from '../../../electron/command/terminal-io.ts';
 import { nodeDisk } from '../../../electron/disk/index.ts';
 import { readTree } from '../../../electron/disk/tree.ts';
+import { BUILT_COMMAND } from '../../support/build-command.ts';
 
 export interface Ended {
   readonly code: number | null;
@@ -18,9 +19,9 @@ export interface Started {
   readonly ended: Promise<Ended>;
 }
 
-/** Starts the real command in a process of its own, called in `cwd`. */
+/** Starts the command, bundled, in a process of its own, called in `cwd`. */
 export function startCommand(cwd: string, words: readonly string[], environment: Readonly<Record<string, string>> = {}): Started {
-  return started(spawn(process.execPath, ['--import', join(HOME, 'node_modules/tsx/dist/esm/index.mjs'), join(HOME, 'electron/command/package.ts'), ...words], { cwd, env: { ...process.env, ...environment } }));
+  return started(spawn(process.execPath, [BUILT_COMMAND, ...words], { cwd, env: { ...process.env, ...environment } }));
 }
 
 /** Starts the command as a person does, through npm from another folder. */
