@@ -203,11 +203,13 @@ export function bandOf(stretch: Stretch, x0: number, x1: number): Band {
   const rows = section.rows;
   const between = (rows[rows.length - 1]! + rows[rows.length - 2]!) / 2;
   const labels: BandLabel[] = posts.map((post) => postLabel(post, panel.x(post.u), between));
+  const places = posts.map((post) => panel.x(post.u));
+  const reach = thickest(panel) / 2 + 1;
   const bayOf = (from: number): { readonly start: number; readonly size: number } => {
-    let i = posts.length - 2;
-    while (i > 0 && panel.x(posts[i]!.u) > from + thickest(panel) / 2 + 1) i -= 1;
-    const start = Math.max(from, panel.x(posts[i]!.u));
-    return { start, size: panel.x(posts[i + 1]!.u) - start };
+    let i = places.length - 2;
+    while (i > 0 && places[i]! > from + reach) i -= 1;
+    const start = Math.max(from, places[i]!);
+    return { start, size: places[i + 1]! - start };
   };
   const rails = new Map<string, { readonly at: number; readonly mark: string; readonly targets: { y: typeof section.kr; piece: string }[] }>();
   for (const { piece, from } of within(panel, panel.rails, x0, x1)) {
