@@ -27,6 +27,12 @@ export function barRowHeight(kit: Kit, chart: Pick<BarChart, 'left' | 'width'>, 
   return Math.max(row.lines.length * kit.pitch + 0.4 * kit.h + boxes, BAR * kit.h + 2 * kit.clear + words) + 0.8 * kit.h;
 }
 
+/** How many bars cut alike may stand in one row of no more than this paper height, one at least: each has its box to tick. */
+export function barsInHeight(kit: Kit, chart: Pick<BarChart, 'left'>, lines: number, height: number): number {
+  const rows = Math.floor((height - lines * kit.pitch - 1.2 * kit.h) / (BOX_PITCH * kit.h));
+  return Math.max(1, rows) * boxesIn(kit, chart);
+}
+
 export const barHeadingHeight = (kit: Kit, width: number, heading: BarHeading): number =>
   ABOVE * kit.h + (1 + wrapText(kit, heading.words, width).length) * kit.pitch + 1.2 * kit.h;
 

@@ -1,7 +1,7 @@
 /** The cut list: every section's bars to scale along their length, those that are cut alike as one row, a box to tick for each bar. */
 import { inches } from '../base/quantity.ts';
 import { sheetPoint } from '../base/points.ts';
-import { barHeadingHeight, barRowHeight } from '../drafting/bars.ts';
+import { barHeadingHeight, barRowHeight, barsInHeight } from '../drafting/bars.ts';
 import { measureText, printSize } from '../drafting/kit.ts';
 import { type BarChart, type BarHeading, type BarPart, type BarRow, type Drawing } from '../drafting/model.ts';
 import { alikeBars, type AlikeBars, type BarPlan, type CutList, cutWords, type SectionCuts, sectionWords } from '../shop/cut-list/index.ts';
@@ -25,10 +25,13 @@ export function cutListDrawings(input: DrawInput): Drawing[] {
 /** One chart a page, all to one scale: a heading stays with the first row under it. */
 function chartsOf(page: Page, input: DrawInput, cuts: CutList): BarChart[] {
   const { kit, room } = page;
-  const sections = cuts.map((section) => ({ heading: headingOf(input, section), rows: alikeBars(section.bars).map((alike) => rowOf(input, alike)) }));
+  const alike = cuts.map((section) => ({ heading: headingOf(input, section), bars: alikeBars(section.bars) }));
   const longest = Math.max(1, ...cuts.flatMap(({ bars }) => bars.map(({ stock }) => stock.length)));
-  const left = Math.max(12 * kit.h, ...sections.flatMap(({ rows }) => rows.flatMap(({ lines }) => lines.map((line) => measureText(kit, line)))));
+  const left = Math.max(12 * kit.h, ...alike.flatMap(({ bars }) => bars.flatMap((some) => rowOf(input, some).lines.map((line) => measureText(kit, line)))));
   const frame = { width: room.width, left, scale: (room.width - left - kit.h) / longest };
+  // More bars alike than a page has boxes to tick stand in several rows.
+  const most = barsInHeight(kit, frame, 1, room.height / 2);
+  const sections = alike.map(({ heading, bars }) => ({ heading, rows: bars.flatMap((some) => inParts(some, most)).map((some) => rowOf(input, some)) }));
   const height = (entry: Entry): number => (entry.kind === 'heading' ? barHeadingHeight(kit, room.width, entry) : barRowHeight(kit, frame, entry));
   const pages: Entry[][] = [];
   let open: Entry[] = [];
@@ -62,6 +65,9 @@ function chartsOf(page: Page, input: DrawInput, cuts: CutList): BarChart[] {
   pages.push(open);
   return pages.map((entries) => ({ ...frame, at: sheetPoint(room.x, room.y + room.height), entries }));
 }
+
+const inParts = ({ bar, first, count }: AlikeBars, most: number): AlikeBars[] =>
+  Array.from({ length: Math.ceil(count / most) }, (_, part) => ({ bar, first: first + part * most, count: Math.min(most, count - part * most) }));
 
 function legendOf({ brief: { shop, units } }: DrawInput): string {
   const size = (value: number): string => printSize({ units }, value);
