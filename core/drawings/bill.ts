@@ -4,7 +4,8 @@ import { printSize } from '../drafting/kit.ts';
 import { sheetPoint } from '../base/points.ts';
 import { type Column, type Drawing } from '../drafting/model.ts';
 import { materialLines } from '../schedules/index.ts';
-import { billRows, type BillRow, coatedArea } from '../shop/bill/index.ts';
+import { billRows, type BillRow, coatedArea, pricedPremix } from '../shop/bill/index.ts';
+import { shopPlates } from '../shop/nesting/index.ts';
 import { unusedPrices } from '../shop/prices.ts';
 import { parseSheet } from '../steel/index.ts';
 import { say, type StringKey } from '../text/index.ts';
@@ -21,7 +22,8 @@ export function billDrawings(input: DrawInput, first = 0): Drawing[] {
   const { brief, layout, parts, cuts = null } = input;
   if (cuts === null) return [];
   const page = pageOf(input);
-  const rows = billRows(brief, parts, materialLines(brief, layout, parts), cuts);
+  const lines = materialLines(brief, layout, parts);
+  const rows = billRows(brief, parts, lines, cuts, shopPlates(brief, parts));
   const kinds = new Set<string>(parts.pieces.map(({ kind }) => kind));
   const columns = [
     start('bill.item'), start('bill.section'), end('bill.quantity'), start('bill.unit'), end('bill.length'), end('bill.weight'), end('bill.unit-price'), end('bill.price'),
@@ -31,7 +33,7 @@ export function billDrawings(input: DrawInput, first = 0): Drawing[] {
   const isNet = (row: BillRow): boolean => kinds.has(row.item);
   const cells = (of: readonly BillRow[]): string[][] => of.map((row) => [
     row.item, row.section, Number.isInteger(row.quantity) ? String(row.quantity) : row.quantity.toFixed(2), row.unit,
-    row.stockLength === null ? '' : printSize(page.kit, row.stockLength), weight(row), money(row.unitPrice), money(row.price),
+    stockSize(page, row), weight(row), money(row.unitPrice), money(row.price),
   ]);
   const title = say('bill.title');
   const notes = noteBlock(page, say('bill.notes'), notesOf(input, rows));
@@ -39,6 +41,13 @@ export function billDrawings(input: DrawInput, first = 0): Drawing[] {
   const net = tableBlocks(page, title, say('bill.pieces'), columns, cells(rows.filter(isNet)));
   return flowBlocks(page, [[...bought, notes, ...net]])
     .map((filled, index) => drawingOf(page, filled, '14', first + index, title, say('bill.file')));
+}
+
+const premix = (rows: readonly BillRow[]): boolean => rows.some(({ item }) => item === 'premix');
+
+function stockSize({ kit }: Page, { stockLength, stockWidth }: BillRow): string {
+  if (stockLength === null) return '';
+  return stockWidth === null ? printSize(kit, stockLength) : say('term.figure-pair', { a: printSize(kit, stockLength), b: printSize(kit, stockWidth) });
 }
 
 function notesOf({ brief, parts }: DrawInput, rows: readonly BillRow[]): readonly string[] {
@@ -53,6 +62,7 @@ function notesOf({ brief, parts }: DrawInput, rows: readonly BillRow[]): readonl
     priced.length === 0 ? say('bill.no-prices') : say('bill.total', { total: total.toFixed(2), without: bought.length - priced.length }),
     say('bill.weight-net', { weight: parts.pieces.reduce((sum, { weight }) => sum + weight, 0).toFixed(1) }),
     say('bill.net'),
+    ...(premix(rows) ? [say(pricedPremix(brief, rows) === null ? 'bill.by-concrete' : 'bill.by-premix')] : []),
     ...(named('gauge-table') === '' ? [] : [say('bill.gauge', { sheets: named('gauge-table') })]),
     ...(named('density') === '' ? [] : [say('bill.density', { sheets: named('density') })]),
     ...(brief.shop.coating === 'bare' ? [] : [say('bill.area', { left: left.length === 0 ? say('term.none') : left.join(', ') })]),

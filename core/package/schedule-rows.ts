@@ -17,6 +17,8 @@ export interface Schedules {
   readonly stakeout: readonly StakeRow[];
   readonly welds: readonly WeldRow[];
   readonly stations: Stations;
+  /** How the plates lie on stock sheets: the bill buys these. */
+  readonly nests: ShopPlates;
 }
 
 export function scheduleRows(brief: Brief, layout: Layout, parts: Parts, cut: ShopPlates): Schedules {
@@ -30,5 +32,6 @@ export function scheduleRows(brief: Brief, layout: Layout, parts: Parts, cut: Sh
     stakeout: stakeoutRows(brief, layout),
     welds,
     stations: stations(brief, layout),
+    nests: cut,
   };
 }

@@ -19,7 +19,7 @@ export interface ScheduleTable {
 }
 
 /** Every schedule of a package, in its order, lengths in the brief's units; the cut list, and the bars of the bill, once they are planned. */
-export const scheduleTables = ({ brief, parts }: Pick<Design, 'brief' | 'parts'>, schedules: Schedules, cuts: CutList | null): readonly ScheduleTable[] => scheduleList(schedules, cuts, brief.units, billRows(brief, parts, schedules.materials, cuts));
+export const scheduleTables = ({ brief, parts }: Pick<Design, 'brief' | 'parts'>, schedules: Schedules, cuts: CutList | null): readonly ScheduleTable[] => scheduleList(schedules, cuts, brief.units, billRows(brief, parts, schedules.materials, cuts, schedules.nests));
 
 const scheduleList = (schedules: Schedules, cuts: CutList | null, units: Units, bill: readonly BillRow[]): readonly ScheduleTable[] => [
   table('pieces', 'package.pieces', pieceColumns(units), schedules.pieces),

@@ -1,3 +1,4 @@
+import { flatArea } from '../base/flat-curves.ts';
 import { MM_PER_INCH, pounds, type Pounds } from '../base/quantity.ts';
 import { type Brief } from '../brief/types.ts';
 import { type Parts, type Piece, type PieceKind } from '../parts/index.ts';
@@ -32,7 +33,7 @@ export function materialRows(brief: Brief, parts: Parts): readonly MaterialRow[]
   return [...groups.values()].map((group) => {
     const { kind, section, flatHeight } = group[0]!;
     const sheet = flatHeight !== null;
-    const net = sum(group, (piece) => piece.length * (piece.flatHeight ?? 1));
+    const net = sum(group, (piece) => (piece.flat === undefined ? piece.length * (piece.flatHeight ?? 1) : flatArea(piece.flat)));
     return {
       item: kind,
       section,

@@ -63,11 +63,11 @@ async function cutFrom(options: CutListOptions, io: Io): Promise<number> {
     io.out(plain(say('cut-list.section', { section, bars: plan.bars.length, least: plan.atLeast })));
   }
   io.signal.throwIfAborted();
-  await withReason(options.out, 'cut-list.unwritten', async () => {
+  await io.guard(() => withReason(options.out, 'cut-list.unwritten', async () => {
     const given = resolve(io.cwd, options.out);
     const target = (await io.disk.kindOf(given)) === null ? given : await io.disk.realPath(given);
     await replaceFile(io.disk, target, new TextEncoder().encode(writeCsv(cutColumns('in'), rows)), () => true);
-  });
+  }));
   io.out(say('cut-list.written', { rows: rows.length, file: plain(options.out) }));
   return EXIT.written;
 }

@@ -37,7 +37,8 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   const { out } = options;
   const target = await withReason(out, 'command.out-unwritten', () => packagePlace(io.disk, io.cwd, out));
   // Before anything else, whatever becomes of this run: what an interrupted one left is mended.
-  await withReason(out, 'command.out-unwritten', () => mend(io.disk, target, out));
+  await io.guard(() => withReason(out, 'command.out-unwritten', () => mend(io.disk, target, out)));
+  io.signal.throwIfAborted();
   const project = await readOrRefuse(options.project, io);
   if (project === null) return EXIT.fault;
 
@@ -66,7 +67,7 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
     await io.pause();
     io.signal.throwIfAborted();
   }
-  const leftover = await writePackage(io.disk, { target, shown: out, files, mayReplace, signal: io.signal });
+  const leftover = await io.guard(() => writePackage(io.disk, { target, shown: out, files, mayReplace, signal: io.signal }));
   io.progress(null);
   io.out(say('command.written', { files: files.length, folder: plain(out) }));
   if (leftover !== null) io.err(say('command.leftover', { folder: plain(leftover) }));
@@ -75,7 +76,7 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
   }
   const findings = pipeline.findings(design);
   tellFindings(findings, io);
-  if (options.keepMarks) await keepInProject(project, design.parts.marks, read.brief.marks, options, io);
+  if (options.keepMarks) await io.guard(() => keepInProject(project, design.parts.marks, read.brief.marks, options, io));
   return options.strict && findings.some((finding) => finding.result === 'fix') ? EXIT.fix : EXIT.written;
 }
 

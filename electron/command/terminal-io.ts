@@ -15,11 +15,11 @@ export function calledFrom(cwd: string, environment: Readonly<Record<string, str
   return told !== undefined && told !== '' && resolve(cwd) === HOME ? told : cwd;
 }
 
+const STOPS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+
 /** The world of a command that a person started: this process's streams, disk and signals. */
 export function terminalIo(cwd: string): Io {
   const stop = new AbortController();
-  // Once: a second Ctrl-C ends the process at once, and the next run mends what it leaves.
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => { stop.abort(new Error(signal)); });
   const watched = process.stderr.isTTY;
   let shown = false;
   // Some terminals do not tell how wide they are.
@@ -35,6 +35,16 @@ export function terminalIo(cwd: string): Io {
       // Back to the start of the line, and clear it to its end.
       process.stderr.write(`\r\u001b[K${line === null ? '' : line.slice(0, width() - 1)}`);
       shown = line !== null;
+    },
+    guard: async (write) => {
+      // Once: a second Ctrl-C ends the process at once, and the next run mends what it leaves.
+      const hear = (signal: NodeJS.Signals): void => { stop.abort(new Error(signal)); };
+      for (const signal of STOPS) process.once(signal, hear);
+      try {
+        return await write();
+      } finally {
+        for (const signal of STOPS) process.removeListener(signal, hear);
+      }
     },
     pause: () => new Promise((done) => setImmediate(done)),
   };

@@ -94,8 +94,20 @@ describe('a process that is killed', () => {
 
   it('by a person with Ctrl-C ends by itself, with what stood there', () =>
     withProject(project, async (home) => {
+      const begun = performance.now();
       expect((await startCommand(home, WORDS).ended).code).toBe(0);
+      const whole = performance.now() - begun;
       const before = await digests(join(home, 'out'));
+      // While it works out what to write: at once, long before it would have been done. A program that starts it sees the signal, a shell 130.
+      const early = startCommand(home, [...WORDS, '--units', 'mm']);
+      await wait(whole / 2);
+      const asked = performance.now();
+      early.child.kill('SIGINT');
+      const stopped = await early.ended;
+      expect(performance.now() - asked).toBeLessThan(Math.max(1000, whole / 4));
+      expect(stopped.code === 130 || stopped.signal === 'SIGINT').toBe(true);
+      expect(await digests(join(home, 'out'))).toEqual(before);
+      expect(await readdir(home)).toEqual(['out', 'yard.penwright.json']);
       const started = startCommand(home, [...WORDS, '--units', 'mm']);
       await until(join(home, '.out.penwright-work'), started);
       started.child.kill('SIGINT');

@@ -5,7 +5,9 @@ import { type Brief } from '../../core/brief/types.ts';
 import { materialLines } from '../../core/schedules/index.ts';
 import { billRows, coatedArea } from '../../core/shop/bill/index.ts';
 import { sectionJobs, tapeCutList } from '../../core/shop/cut-list/index.ts';
+import { shopPlates } from '../../core/shop/nesting/index.ts';
 import { unusedPrices } from '../../core/shop/prices.ts';
+import { say } from '../../core/text/index.ts';
 import { makeBrief } from '../support/brief-builder.ts';
 import { laidOut, partsOf } from '../support/laid-out.ts';
 
@@ -13,7 +15,7 @@ function billOf(shop: Partial<Brief['shop']> = {}) {
   const brief = makeBrief({ shop });
   const parts = partsOf(brief);
   const cuts = tapeCutList(sectionJobs(brief, parts));
-  return { brief, parts, cuts, rows: billRows(brief, parts, materialLines(brief, laidOut(brief), parts), cuts) };
+  return { brief, parts, cuts, rows: billRows(brief, parts, materialLines(brief, laidOut(brief), parts), cuts, shopPlates(brief, parts)), shop: shopPlates(brief, parts) };
 }
 
 describe('the bill', () => {
@@ -30,16 +32,39 @@ describe('the bill', () => {
     expect(Math.abs(pipe.boughtWeight! / pipe.quantity / 76.65 - 1)).toBeLessThan(0.003);
   });
 
-  it('prices bars as bought, sheet by its net area and the rest each, and nothing twice', () => {
+  it('prices bars and sheets as bought and the rest each, and nothing twice', () => {
     const { rows } = billOf({ prices: { 'Pipe 2 Sch 40': 2.5, '12 ga': 1.2, 'ring-hinge': 18, concrete: 150 } });
     const of = (item: string, section?: string) => rows.filter((row) => row.item === item && (section === undefined || row.section === section));
     const [bar] = of('bar', 'pipe 2 sch 40');
     expect([bar!.unitPrice, bar!.price]).toEqual([52.5, 52.5 * bar!.quantity]);
     expect(of('rail').every(({ price }) => price === null)).toBe(true);
-    const [skin] = of('skin', '12 ga');
-    expect(skin!.price).toBeCloseTo(1.2 * skin!.quantity, 9);
+    expect(of('skin').every(({ price }) => price === null)).toBe(true);
+    // By the square foot of what is bought: 60 x 120 is 50 of them.
+    const sheets = of('sheet', '12 ga');
+    expect(sheets.length).toBeGreaterThan(0);
+    for (const sheet of sheets) expect(sheet.price).toBeCloseTo((1.2 * sheet.quantity * sheet.stockLength! * sheet.stockWidth!) / 144, 9);
     expect(of('ring-hinge')[0]!.price).toBe(18 * of('ring-hinge')[0]!.quantity);
     expect(of('bar', 'pipe 4 sch 40')[0]!.price).toBeNull();
+  });
+
+  it('has every sheet of the nests once, priced by its size, else by its weight', () => {
+    const { rows, shop } = billOf({ sheets: [[inches(60), inches(120)]], prices: { '12 Ga = 120 x 60': 95, '12 ga=lb': 9, '1/4=lb': 0.8, '3/8=kg': 2 } });
+    const sheets = rows.filter(({ item }) => item === 'sheet');
+    expect(sheets.map(({ section, quantity }) => [section, quantity]))
+      .toEqual(shop.nests.map(({ section, sheets: all }) => [section, all.reduce((sum, { count }) => sum + count, 0)]));
+    const of = (section: string) => sheets.find((row) => row.section === section)!;
+    expect(of('12 ga')).toMatchObject({ unitPrice: 95, price: 95 * of('12 ga').quantity, stockLength: 120, stockWidth: 60, weight: null });
+    // 5 by 10 ft of 1/4 plate: 50 square feet at 10.21 lb (490 lb a cubic foot over 48).
+    expect(of('1/4').unitPrice! / (0.8 * 50 * 10.21)).toBeCloseTo(1, 2);
+    expect(of('1/4').boughtWeight! / of('1/4').quantity / (50 * 10.21)).toBeCloseTo(1, 2);
+    expect(of('3/8').unitPrice! / (2 * 50 * 15.31 * 0.4536)).toBeCloseTo(1, 2);
+    expect(unusedPrices({ '12 ga=120 x 60': 1, '12 ga=lb': 1, '9 ga=lb': 1 }, new Set(['12 ga']))).toEqual(['9 ga=lb']);
+  });
+
+  it('prices the post holes by bags where bags have a price, else by concrete, never by both', () => {
+    const priced = (prices: Brief['shop']['prices']) => billOf({ prices }).rows.filter(({ item, section }) => section === say('schedules.postHoles') || item === 'premix').map(({ item, price }) => [item, price !== null]);
+    expect(priced({ concrete: 150 })).toEqual([['concrete', true], ['premix', false]]);
+    expect(priced({ concrete: 150, premix: 6 })).toEqual([['concrete', false], ['premix', true]]);
   });
 
   it('tells bars from the rack apart, at what they are worth', () => {

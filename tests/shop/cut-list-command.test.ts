@@ -18,7 +18,7 @@ function temporaryFolder(): string {
 async function run(folder: string, words: readonly string[], signal = new AbortController().signal) {
   const out: string[] = [];
   const err: string[] = [];
-  const io: Io = { cwd: folder, disk: nodeDisk, signal, out: (line) => void out.push(line), err: (line) => void err.push(line), progress: () => undefined, pause: () => Promise.resolve() };
+  const io: Io = { cwd: folder, disk: nodeDisk, signal, out: (line) => void out.push(line), err: (line) => void err.push(line), progress: () => undefined, guard: (write) => write(), pause: () => Promise.resolve() };
   return { code: await runCutList(words, io), out, err };
 }
 

@@ -1,41 +1,38 @@
-import { MM_PER_INCH, type Inches } from '../../base/quantity.ts';
+import { MM_PER_INCH } from '../../base/quantity.ts';
 import { type Brief } from '../../brief/types.ts';
 import { isBar, type Parts } from '../../parts/index.ts';
 import { type MaterialLine } from '../../schedules/index.ts';
 import { type CutList } from '../cut-list/index.ts';
+import { say } from '../../text/index.ts';
+import { type ShopPlates } from '../nesting/index.ts';
 import { priceNamed } from '../prices.ts';
+import { type BillRow } from './bill-row.ts';
 import { coatedArea } from './coated-area.ts';
+import { sheetRows } from './sheet-rows.ts';
 
-/** A row of the bill. */
-export interface BillRow {
-  /** What it is: a kind of piece net of waste, `bar` and `rack-bar` as bought or taken from the rack, a bought part, concrete, paint. */
-  readonly item: string;
-  readonly section: string;
-  readonly quantity: number;
-  readonly unit: string;
-  /** Net of the pieces as trimmed; null where the row is no net weight. */
-  readonly weight: number | null;
-  /** Of the whole row; null where no price is known, or where what is bought for it is a row of its own. */
-  readonly price: number | null;
-  readonly pieces: number;
-  readonly unitPrice: number | null;
-  /** Bars: length of one. */
-  readonly stockLength: Inches | null;
-  /** Bars: weight as bought, plain end. */
-  readonly boughtWeight: number | null;
-}
-
-/** The bill: what the facility is made of, the bars to buy for it once their cuts are planned, and the area to coat. */
-export function billRows(brief: Brief, parts: Parts, lines: readonly MaterialLine[], cuts: CutList | null): readonly BillRow[] {
+/**
+ * The bill: what the facility is made of, the bars and sheets to buy for it once their cuts and nests are planned, and the area to coat.
+ * Posts are set in premixed bags where these have a price, else in concrete by the yard: only one of the two is priced.
+ */
+export function billRows(brief: Brief, parts: Parts, lines: readonly MaterialLine[], cuts: CutList | null, plates: ShopPlates | null): readonly BillRow[] {
   const { prices } = brief.shop;
   const priced = (row: Omit<BillRow, 'price' | 'unitPrice'>, unitPrice: number | null): BillRow =>
     ({ ...row, unitPrice, price: unitPrice === null ? null : unitPrice * row.quantity });
+  const bags = pricedPremix(brief, lines);
+  const nested = new Set(plates?.plates.map(({ section }) => section) ?? []);
   const net = lines.map(({ item, section, quantity, unit, weight, pieces }) => {
-    const row = { item, section, quantity, unit, weight, pieces, stockLength: null, boughtWeight: null };
-    // Bars are priced as they are bought.
-    return priced(row, unit === 'ft' || unit === 'm' ? null : priceNamed(prices, section) ?? priceNamed(prices, item));
+    const row = { item, section, quantity, unit, weight, pieces, stockLength: null, stockWidth: null, boughtWeight: null };
+    // Bars and sheets are priced as they are bought.
+    const bought = unit === 'ft' || unit === 'm' || (nested.has(section) && (unit === 'ft2' || unit === 'm2'));
+    return priced(row, bought || (bags !== null && item === 'concrete' && section === say('schedules.postHoles')) ? null : priceNamed(prices, section) ?? priceNamed(prices, item));
   });
-  return [...net, ...(cuts === null ? [] : barRows(parts, cuts)), ...coatRows(brief, parts, priced)];
+  return [...net, ...(cuts === null ? [] : barRows(parts, cuts)), ...(plates === null ? [] : sheetRows(brief, plates)), ...coatRows(brief, parts, priced)];
+}
+
+/** What a bag of premixed concrete costs where the bill has such bags; null: posts are priced by concrete. */
+export function pricedPremix({ shop: { prices } }: Pick<Brief, 'shop'>, lines: readonly Pick<BillRow, 'item' | 'section'>[]): number | null {
+  const premix = lines.find(({ item }) => item === 'premix');
+  return premix === undefined ? null : priceNamed(prices, premix.section) ?? priceNamed(prices, premix.item);
 }
 
 function barRows(parts: Parts, cuts: CutList): readonly BillRow[] {
@@ -48,7 +45,7 @@ function barRows(parts: Parts, cuts: CutList): readonly BillRow[] {
       const quantity = (rows.get(key)?.quantity ?? 0) + 1;
       const weight = perInch.get(section);
       rows.set(key, {
-        item, section, quantity, unit: 'each', weight: null, pieces: quantity, stockLength: stock.length,
+        item, section, quantity, unit: 'each', weight: null, pieces: quantity, stockLength: stock.length, stockWidth: null,
         boughtWeight: weight === undefined ? null : weight * stock.length * quantity,
         unitPrice: stock.price, price: stock.price === null ? null : stock.price * quantity,
       });
@@ -76,7 +73,7 @@ function coatRows(brief: Brief, parts: Parts, priced: (row: Omit<BillRow, 'price
   const { area, pieces } = coatedArea(brief, parts);
   const metric = brief.units === 'mm';
   const row = {
-    item, section: '', quantity: metric ? area * (MM_PER_INCH / 1000) ** 2 : area / 144, unit: metric ? 'm2' : 'ft2', weight: null, pieces, stockLength: null, boughtWeight: null,
+    item, section: '', quantity: metric ? area * (MM_PER_INCH / 1000) ** 2 : area / 144, unit: metric ? 'm2' : 'ft2', weight: null, pieces, stockLength: null, stockWidth: null, boughtWeight: null,
   };
   return [priced(row, priceNamed(brief.shop.prices, item))];
 }

@@ -15,9 +15,15 @@ const SHARES: readonly string[] = ['floors.fall', 'squeezePad.roof.daylight', 's
 /** A share in hundredths; null for what is no figure. */
 const hundredths = (value: Json | undefined): string | null => (typeof value === 'number' ? say('place-brief.percent', { value: String(Math.round(value * 1e6) / 1e4) }) : null);
 
+/** One bar, one sheet, or the weight of a sheet. */
+function pricedEach(section: string, by: string): string {
+  if (parseSheet(section) === null) return say('place-brief.price.bar');
+  return by === 'lb' || by === 'kg' ? say(`place-brief.price.weight.${by}`) : say('place-brief.price.sheet');
+}
+
 /** What a price of this name is the price of: a bar's running length, an area of sheet, a volume; null where the bill counts or the name is not known. */
 function pricedBy(name: string, units: 'in' | 'mm'): string | null {
-  if (name.includes('=')) return say('place-brief.price.bar');
+  if (name.includes('=')) return pricedEach(name.slice(0, name.lastIndexOf('=')), name.slice(name.lastIndexOf('=') + 1).trim().toLowerCase());
   if (parseSheet(name) !== null) return say(`place-brief.price.area.${units}`);
   if (parseSection(name) !== null) return say(`place-brief.price.length.${units}`);
   return name === 'concrete' ? say(`place-brief.price.volume.${units}`) : null;

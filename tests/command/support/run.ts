@@ -31,6 +31,7 @@ export async function run(cwd: string, words: readonly string[], options: RunOpt
     out: (line) => void out.push(line),
     err: (line) => void err.push(line),
     progress: (line) => void progress.push(line),
+    guard: (write) => write(),
     pause: () => {
       options.onPause?.();
       return Promise.resolve();

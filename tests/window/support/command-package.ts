@@ -21,6 +21,7 @@ export async function commandPackage(name: string, options: readonly string[] = 
     out: (line) => { told.push(line); },
     err: (line) => { told.push(line); },
     progress: () => undefined,
+    guard: (write) => write(),
     pause: () => Promise.resolve(),
   };
   try {
