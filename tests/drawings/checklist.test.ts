@@ -1,22 +1,27 @@
 import { describe, expect, it } from 'vitest';
 import { degrees, inches } from '../../core/base/quantity.ts';
 import { type Brief } from '../../core/brief/types.ts';
-import { checkItems } from '../../core/drawings/checklist/items.ts';
+import { checkStations, EVERYWHERE } from '../../core/drawings/checklist/items.ts';
 import { checklistDrawings } from '../../core/drawings/checklist/checklist.ts';
 import { makeBrief, straight } from '../support/brief-builder.ts';
 import { drawingFont, drawSound, exampleText, EXAMPLES } from '../support/drawn.ts';
+import { say } from '../../core/text/index.ts';
 import { laidOut, partsOf } from '../support/laid-out.ts';
 
-const looks = (brief: Brief, run: string): readonly string[] => checkItems({ brief, layout: laidOut(brief) }).filter((item) => item.run === run).map(({ look }) => look);
+const looks = (brief: Brief, run: string): readonly string[] => 
+  checkStations({ brief, layout: laidOut(brief) }).filter((station) => station.run === run).flatMap((station) => station.looks);
 
 describe('the station checklist', () => {
   it('goes in walking order and asks everywhere what hangs, shines, moves, casts a shadow and stands in sight', () => {
     const brief = makeBrief();
-    const items = checkItems({ brief, layout: laidOut(brief) });
-    expect([...new Set(items.map(({ run }) => run))]).toEqual(['alley-1', 'crowd-pen', 'junction', 'chute-1', 'chute-2']);
-    for (const run of ['alley-1', 'crowd-pen', 'junction', 'chute-1']) {
-      expect(looks(brief, run).slice(0, 4).map((look) => look.split(':')[0])).toEqual(['Hangs or moves', 'Shines', 'Casts a shadow', 'Stands in sight']);
+    expect(checkStations({ brief, layout: laidOut(brief) }).map(({ run }) => run)).toEqual(['alley-1', 'crowd-pen', 'junction', 'chute-1', 'chute-2', 'chute-3']);
+    expect(EVERYWHERE.map((key) => say(key).split(' (')[0])).toEqual(['hangs or moves', 'shines', 'casts a shadow', 'stands in sight']);
+    const [page] = checklistDrawings({ brief, layout: laidOut(brief), parts: partsOf(brief), font: drawingFont });
+    const rows = page!.tables.flatMap((table) => table.rows);
+    for (const run of ['alley-1', 'crowd-pen', 'junction', 'chute-1', 'chute-2', 'chute-3']) {
+      expect(rows.find((row) => row[0] === run)!.slice(1, 5), run).toEqual(['', '', '', '']);
     }
+    for (const key of EVERYWHERE) expect(page!.notes[0]!.lines.join(' ')).toContain(say(key));
   });
 
   it('asks for what this plan has, where it has it', () => {
@@ -38,9 +43,16 @@ describe('the station checklist', () => {
     const [page, ...more] = checklistDrawings(input);
     expect(more).toEqual([]);
     expect(page!.number).toBe('1601');
-    for (const table of page!.tables) expect(table.widths[3]).toBeGreaterThan(1.3);
-    const words = page!.tables.flatMap((table) => table.rows.map((row) => row[1])).join(' ');
-    for (const { look } of checkItems(input)) expect(words).toContain(look);
+    expect(['ANSI A', 'ANSI B', 'ISO A4', 'ISO A3']).toContain(page!.paper.name);
+    for (const table of page!.tables) expect(table.widths[7]).toBeGreaterThan(1.3);
+    const rows = page!.tables.flatMap((table) => table.rows);
+    expect(rows.map((row) => row[0]).filter((run) => run !== '')).toEqual(checkStations(input).map(({ run }) => run));
+    const words = rows.map((row) => row[5]).join(' ');
+    const looked = checkStations(input).flatMap((station) => station.looks);
+    for (const look of looked) expect(words).toContain(look);
+    // A box to tick for each, and one in each of the four columns for each station.
+    expect(rows.filter((row) => row[6] === '')).toHaveLength(looked.length);
+    expect(rows.filter((row) => row[1] === '')).toHaveLength(checkStations(input).length);
   });
 
   it('says how high the eyes are', () => {

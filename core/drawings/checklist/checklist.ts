@@ -9,23 +9,28 @@ import { say } from '../../text/index.ts';
 import { drawingOf } from '../drawing-of.ts';
 import { type Block, type Filled, flowBlocks } from '../flow.ts';
 import { type DrawInput, type Page, pageOf } from '../input.ts';
-import { checkItems, type CheckItem } from './items.ts';
+import { checkStations, type CheckStation, EVERYWHERE } from './items.ts';
 
-/** On the project's paper, or on larger paper of its family where that makes one page of it. */
+/** Letter or A4, to carry along the walk; on larger paper of the family where that makes one page of it. */
 export function checklistDrawings(input: DrawInput): Drawing[] {
-  const items = checkItems(input);
-  let page = pageOf(input);
-  let filled = pagesOn(input, page, items);
+  const stations = checkStations(input);
+  let page = pageOf(input, paperNamed(input.brief.paper.startsWith('ISO') ? 'ISO A4' : 'ANSI A'));
+  let filled = pagesOn(input, page, stations);
   for (let larger = largerPaper(page.paper); filled.length > 1 && larger !== null; larger = largerPaper(page.paper)) {
-    page = pageOf(input, paperNamed(larger.name));
-    filled = pagesOn(input, page, items);
+    page = pageOf(input, larger);
+    filled = pagesOn(input, page, stations);
   }
   return filled.map((one, i) => drawingOf(page, one, '16', i, say('checklist.title'), say('checklist.file')));
 }
 
-function pagesOn(input: DrawInput, page: Page, items: readonly CheckItem[]): readonly Filled[] {
-  const how = howBlock(page, [say('checklist.how.eyes', { height: printSize(page.kit, input.brief.cattle.eyeHeight) }), say('checklist.how.tick'), say('checklist.how.safe')]);
-  return flowBlocks(page, [[how], tables(page, items, page.room.height - how.height - 0.3)]);
+function pagesOn(input: DrawInput, page: Page, stations: readonly CheckStation[]): readonly Filled[] {
+  const how = howBlock(page, [
+    say('checklist.how.eyes', { height: printSize(page.kit, input.brief.cattle.eyeHeight) }), say('checklist.how.tick'),
+    EVERYWHERE.map((key, i) => say('checklist.how.column', { number: String(i + 1), look: say(key) })).join('; '), say('checklist.how.safe'),
+  ]);
+  const height = page.room.height - how.height - 0.3;
+  const tries = LOOKS.map((most) => flowBlocks(page, [[how], tables(page, stations, height, most * page.kit.h)]));
+  return tries.find((one) => one.length === 1) ?? tries[0]!;
 }
 
 function howBlock(page: Page, lines: readonly string[]): Block {
@@ -35,30 +40,36 @@ function howBlock(page: Page, lines: readonly string[]): Block {
   return { width, height, label: title, place: (x, y) => ({ notes: [{ title, lines, at: sheetPoint(x, y + height), width }] }) };
 }
 
-/** Letter heights of the column of what to look at, and the least of the column to write in. */
-const LOOK = 44;
+/** Letter heights that the column of what to look at may take, tried in order, and the least of the column to write in. */
+const LOOKS = [44, 36, 28];
 const NOTE = 14;
 
-/** As many tables beside each other as have room, each cut to the height; on its first line a look has the box to tick. */
-function tables(page: Page, items: readonly CheckItem[], height: number): readonly Block[] {
+/** As many tables beside each other as have room, each cut to the height; a box to tick stands empty, a cell with nothing to tick does not. */
+function tables(page: Page, stations: readonly CheckStation[], height: number, mostLook: number): readonly Block[] {
   const { kit, room } = page;
   const pad = 0.5 * kit.h + kit.clear;
-  const columns: readonly Column[] = [say('checklist.station'), say('checklist.look'), say('checklist.tick'), say('checklist.note')].map((title) => ({ title, align: 'start' }));
+  const boxes = EVERYWHERE.map((_, i) => String(i + 1));
+  const columns = [say('checklist.station'), ...boxes, say('checklist.look'), say('checklist.tick'), say('checklist.note')].map((title): Column => ({ title, align: 'start' }));
   const fit = (words: readonly string[]): number => Math.max(...words.map((text) => measureText(kit, text))) + 2 * pad + 0.01;
-  const station = fit([columns[0]!.title, ...items.map(({ run }) => run)]);
-  const tick = fit([columns[2]!.title]);
-  const look = Math.min(LOOK * kit.h, room.width - station - tick - NOTE * kit.h);
-  const count = Math.max(1, Math.floor((room.width + 0.25) / (station + look + tick + NOTE * kit.h + 0.25)));
-  const note = (room.width - 0.25 * (count - 1)) / count - station - look - tick - 0.01;
-  const widths = [station, look, tick, note];
-  const rows = items.flatMap(({ run, look: words }, i) =>
-    wrapText(kit, words, look - 2 * pad).map((line, part) => [part === 0 && items[i - 1]?.run !== run ? run : '', line, '', '']));
+  const station = fit([say('checklist.station'), ...stations.map(({ run }) => run)]);
+  const tick = fit([say('checklist.tick')]);
+  const beside = station + (boxes.length + 1) * tick;
+  const look = Math.min(mostLook, fit(stations.flatMap(({ looks }) => [...looks, say('checklist.look')])), room.width - beside - NOTE * kit.h);
+  const count = Math.max(1, Math.floor((room.width + 0.25) / (beside + look + NOTE * kit.h + 0.25)));
+  const note = (room.width - 0.25 * (count - 1)) / count - beside - look - 0.01;
+  const widths = [station, ...boxes.map(() => tick), look, tick, note];
+  const none = say('checklist.none');
+  const rows = stations.flatMap(({ run, looks }) => {
+    const lines = looks.flatMap((words) => wrapText(kit, words, look - 2 * pad).map((line, part) => ({ line, box: part === 0 ? '' : none })));
+    return (lines.length === 0 ? [{ line: '', box: none }] : lines)
+      .map(({ line, box }, i) => (i === 0 ? [run, ...boxes.map(() => ''), line, box, ''] : ['', ...boxes.map(() => none), line, box, '']));
+  });
   const most = rowsIn(kit, height);
   const title = say('checklist.title');
   return columnsOf(rows, most).map((own): Block => {
     const high = tableHeight(kit, own.length);
     return {
-      width: station + look + tick + note,
+      width: beside + look + note,
       height: high,
       label: title,
       follows: true,

@@ -7,28 +7,24 @@ import { gateMarks } from '../../parts/index.ts';
 import { say, type StringKey } from '../../text/index.ts';
 import { type DrawInput } from '../input.ts';
 
-/** One line of the checklist. */
-export interface CheckItem {
+/** A station of the walk, and what to look at there beside what any station is looked at for. */
+export interface CheckStation {
   readonly run: string;
-  readonly look: string;
+  readonly looks: readonly string[];
 }
 
-/** What any part of a walk may have. */
-const EVERYWHERE: readonly StringKey[] = ['checklist.hangs', 'checklist.shines', 'checklist.shadow', 'checklist.sight'];
+/** What to look for at every station; each has a column of boxes. */
+export const EVERYWHERE: readonly StringKey[] = ['checklist.hangs', 'checklist.shines', 'checklist.shadow', 'checklist.sight'];
 
 /** The part that a run belongs to: `chute` of `chute-2`. */
 const partOf = (run: string): string => run.replace(/-\d+$/, '');
 
-/** Every line, in walking order. What any part may have stands at the first run of the part; runs without a length and fences beside the walk are left out. */
-export function checkItems(input: Pick<DrawInput, 'brief' | 'layout'>): readonly CheckItem[] {
-  const { brief, layout } = input;
-  const parts = new Set<string>();
-  return layout.runs.filter((run) => run.length > 0 && run.aside !== true).flatMap((run) => {
-    const first = !parts.has(partOf(run.name));
-    parts.add(partOf(run.name));
-    const looks = [...(first ? EVERYWHERE.map((key) => say(key)) : []), ...ownItems(brief, layout, run), ...sunItem(brief, run), ...deckItem(layout, run), ...gateItems(layout, run)];
-    return looks.map((look): CheckItem => ({ run: run.name, look }));
-  });
+/** Every station, in walking order. Runs without a length and fences beside the walk are left out. */
+export function checkStations({ brief, layout }: Pick<DrawInput, 'brief' | 'layout'>): readonly CheckStation[] {
+  return layout.runs.filter((run) => run.length > 0 && run.aside !== true).map((run) => ({
+    run: run.name,
+    looks: [...ownItems(brief, layout, run), ...sunItem(brief, run), ...deckItem(layout, run), ...gateItems(layout, run)],
+  }));
 }
 
 /** What this kind of run has. */
