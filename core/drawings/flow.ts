@@ -53,25 +53,34 @@ export interface Filled {
 /** Paper between two blocks, inches. */
 const BETWEEN = 0.25;
 
+/** Blocks one under the other. */
+type Stack = readonly Block[];
 interface Row {
-  readonly blocks: readonly Block[];
+  readonly stacks: readonly Stack[];
   readonly height: number;
 }
 
+const stackHeight = (stack: Stack): number => stack.reduce((sum, { height }) => sum + height + BETWEEN, -BETWEEN);
+const stackWidth = (stack: Stack): number => Math.max(...stack.map(({ width }) => width));
+
+/** Along a row while it has room; under the block before, where one beside it is taller by as much. */
 function rowsOf(page: Page, blocks: readonly Block[]): Row[] {
   const rows: Row[] = [];
-  let open: Block[] = [];
-  let width = 0;
+  let open: Block[][] = [];
   const close = (): void => {
-    if (open.length > 0) rows.push({ blocks: open, height: Math.max(...open.map((block) => block.height)) });
+    if (open.length > 0) rows.push({ stacks: open, height: Math.max(...open.map(stackHeight)) });
     open = [];
-    width = 0;
   };
   for (const block of blocks) {
-    const fits = open.length === 0 || width + BETWEEN + block.width <= page.room.width;
-    if (!fits) close();
-    width += (open.length === 0 ? 0 : BETWEEN) + block.width;
-    open.push(block);
+    const last = open[open.length - 1];
+    const tallest = Math.max(0, ...open.map(stackHeight));
+    if (last !== undefined && stackHeight([...last, block]) <= tallest && block.width <= stackWidth(last)) {
+      last.push(block);
+      continue;
+    }
+    const width = open.reduce((sum, stack) => sum + stackWidth(stack) + BETWEEN, 0) + block.width;
+    if (width > page.room.width) close();
+    open.push([block]);
   }
   close();
   return rows;
@@ -82,7 +91,7 @@ function groupsOf(rows: readonly Row[]): Row[][] {
   const groups: Row[][] = [];
   for (const row of rows) {
     const last = groups[groups.length - 1];
-    if (row.blocks[0]!.follows === true && last !== undefined) last.push(row);
+    if (row.stacks[0]![0]!.follows === true && last !== undefined) last.push(row);
     else groups.push([row]);
   }
   return groups;
@@ -118,15 +127,19 @@ function fill(page: Page, rows: readonly Row[]): Filled {
   let top = page.room.y + page.room.height;
   for (const row of rows) {
     let x = page.room.x;
-    for (const block of row.blocks) {
-      const placed = block.place(x, top - block.height);
-      views.push(...(placed.views ?? []));
-      tables.push(...(placed.tables ?? []));
-      notes.push(...(placed.notes ?? []));
-      x += block.width + BETWEEN;
+    for (const stack of row.stacks) {
+      let under = top;
+      for (const block of stack) {
+        const placed = block.place(x, under - block.height);
+        views.push(...(placed.views ?? []));
+        tables.push(...(placed.tables ?? []));
+        notes.push(...(placed.notes ?? []));
+        under -= block.height + BETWEEN;
+      }
+      x += stackWidth(stack) + BETWEEN;
     }
     top -= row.height + BETWEEN;
   }
-  return { labels: [...new Set(rows.flatMap((row) => row.blocks.map((block) => block.label)))], views, tables, notes };
+  return { labels: [...new Set(rows.flatMap((row) => row.stacks.flat().map((block) => block.label)))], views, tables, notes };
 }
 

@@ -1,13 +1,9 @@
 /** One gate from the front: its leaf and what it hangs or slides on, every piece marked, heights and widths from one datum each. */
 import { inches } from '../base/quantity.ts';
-import { sheetPoint, viewPoint } from '../base/points.ts';
-import { SAME_LENGTH } from '../base/tolerance.ts';
-import { bandHeight, bandWidth } from '../drafting/band.ts';
-import { measureText, PENS, printSize } from '../drafting/kit.ts';
-import { type BandLabel, type CalloutSpec, type Shape, type View } from '../drafting/model.ts';
-import { runningDepth } from '../drafting/running.ts';
-import { footHeight } from '../drafting/view.ts';
+import { PENS } from '../drafting/kit.ts';
+import { type BandLabel, type CalloutSpec, type Shape } from '../drafting/model.ts';
 import { type Block } from './flow.ts';
+import { frontBlock } from './front-view.ts';
 import { gateShapes, straight, type GatePiece } from './gate-outline.ts';
 import { type Page } from './input.ts';
 import { scalesOf, type Scale } from './scales.ts';
@@ -34,63 +30,21 @@ export interface GateView {
 const TALL = 0.5;
 const WIDE = 0.62;
 
-export function gateBlock(page: Page, gate: GateView): Block {
-  const scale = scaleFor(page, gate);
-  const { kit } = page;
-  const s = scale.scale;
-  const heights = ascending(gate.heights);
-  const widths = ascending(gate.widths.filter((x) => x > gate.datum + SAME_LENGTH));
-  const longest = (values: readonly number[]): number => Math.max(...values.map((value) => measureText(kit, printSize(kit, value))));
-  const side = runningDepth(kit, 3 * kit.h, longest(heights)) + 0.05;
-  const deep = runningDepth(kit, 3 * kit.h, longest(widths.map((x) => x - gate.datum)));
-  const labels = bandLabels(gate);
-  const marks = labels.reduce((sum, label) => sum + bandWidth(kit, label.text), 0);
-  const wide = (gate.right - gate.left) * s;
-  const width = Math.min(page.room.width, Math.max(side + wide + 14 * kit.h, 34 * kit.h, marks + 2 * kit.h));
-  const foot = footHeight(kit, { title: gate.title, scaleText: scale.text }, page.block, width);
-  const tall = gate.top * s + kit.up;
-  const spreadOut = (heights.length + 1) * (kit.up + kit.down + 2 * kit.clear + 0.006) - tall;
-  const below = Math.max(deep, spreadOut);
-  const height = foot + below + gate.top * s + bandHeight(kit);
-  // The widths' figures keep to the right of the heights' line: heights that had to spread slope down to its left.
-  const datum = (gate.datum - gate.left) * s;
-  return {
-    width,
-    height,
-    label: gate.label,
-    place: (x, y) => {
-      const view: View = {
-        id: gate.id,
-        title: gate.title,
-        scale: s,
-        scaleText: scale.text,
-        at: sheetPoint(x + side - gate.left * s, y + foot + below),
-        box: { x, y, width, height },
-        shapes: [...gate.around, ...gateShapes(gate.pieces)],
-        dimensions: [],
-        runnings: [
-          { along: 'x', datum: viewPoint(gate.datum, 0), at: widths.map((at) => viewPoint(at, 0)), line: 3 * kit.h, limits: [datum + 3 * kit.h - kit.clear, width - side - datum] },
-          { along: 'y', datum: viewPoint(gate.left, 0), at: heights.map((at) => viewPoint(gate.left, at)), line: 3 * kit.h, limits: [below, tall] },
-        ],
-        bands: [{ top: inches(gate.top), labels }],
-        callouts: gate.callouts,
-      };
-      return { views: [view] };
-    },
-  };
+/** A gate at the largest scale of its own, or at a smaller one where `scale` gives it. */
+export function gateBlock(page: Page, gate: GateView, scale: Scale = gateScales(page, gate)[0]!): Block {
+  const { id, title, label, left, right, top, datum, widths, heights, callouts } = gate;
+  return frontBlock(page, {
+    id, title, label, left, right, low: 0, high: top, shapes: [...gate.around, ...gateShapes(gate.pieces)], labels: bandLabels(gate), callouts,
+    dimensions: () => [], datum, widths, heights,
+  }, scale);
 }
 
-/** Of figures that print alike one is enough. */
-function ascending(values: readonly number[]): number[] {
-  const sorted = values.filter((value) => value > SAME_LENGTH).toSorted((a, b) => a - b);
-  return sorted.filter((value, i) => i === 0 || value - sorted[i - 1]! > 1 / 32);
-}
-
-function scaleFor(page: Page, gate: GateView): Scale {
+/** The scales at which a gate may be drawn, the largest first. */
+export function gateScales(page: Page, gate: GateView): readonly Scale[] {
   const list = scalesOf(page.block.units);
-  const fits = ({ scale }: Scale): boolean =>
-    scale <= 1 / 8 && gate.top * scale <= page.room.height * TALL && (gate.right - gate.left) * scale <= page.room.width * WIDE;
-  return list.find(fits) ?? list[list.length - 1]!;
+  const fits = list.filter(({ scale }) =>
+    scale <= 1 / 8 && gate.top * scale <= page.room.height * TALL && (gate.right - gate.left) * scale <= page.room.width * WIDE);
+  return fits.length === 0 ? list.slice(-1) : fits;
 }
 
 /** Shares of the leaf's length at which the leaders of its level members and skins drop. */

@@ -7,7 +7,7 @@ import { say } from '../text/index.ts';
 import { drawingOf } from './drawing-of.ts';
 import { type Block, flowBlocks } from './flow.ts';
 import { gateDetailDrawings } from './gate-details.ts';
-import { gateBlock } from './gate-elevation.ts';
+import { gateBlock, gateScales, type GateView } from './gate-elevation.ts';
 import { gateViews, piecesOf } from './gate-views.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { tableBlocks } from './table-blocks.ts';
@@ -17,12 +17,21 @@ export function gateDrawings(input: DrawInput): Drawing[] {
   const marks = gateMarks(input.layout);
   const paths = new Map([...marks].map(([path, mark]) => [mark, path]));
   const views = gateViews(input, marks);
-  const lists = [...paths].map(([mark, path]) => [
-    ...views.filter(({ label }) => label === mark).map((view) => gateBlock(page, view)),
-    ...tables(input, page, mark, path),
-  ]);
+  const lists = [...paths].map(([mark, path]) => onOneSheet(page, views.filter(({ label }) => label === mark), tables(input, page, mark, path)));
   const fronts = flowBlocks(page, lists).map((filled, i) => drawingOf(page, filled, '8', i, say('drawings.gate.drawing', { gates: filled.labels.join(', ') }), say('drawings.gate.file')));
   return [...fronts, ...gateDetailDrawings(input, fronts.length)];
+}
+
+/** The least scale that a leaf is drawn at so that its lists stand on the same sheet. */
+const LEAST = 1 / 32;
+
+/** A gate and its lists: the leaf at the largest scale that leaves them room beside it or under it, else at its own largest. */
+function onOneSheet(page: Page, [leaf, ...more]: readonly GateView[], lists: readonly Block[]): readonly Block[] {
+  if (leaf === undefined) return lists;
+  const rest = [...more.map((view) => gateBlock(page, view)), ...lists];
+  const tries = gateScales(page, leaf).map((scale) => ({ scale, blocks: [gateBlock(page, leaf, scale), ...rest] }));
+  const whole = tries.find(({ scale, blocks }) => scale.scale >= LEAST && flowBlocks(page, [blocks]).length === 1);
+  return (whole ?? tries[0]!).blocks;
 }
 
 const start = (title: string): Column => ({ title, align: 'start' });

@@ -20,6 +20,7 @@ import { faults } from './en/faults.ts';
 import { flatParts } from './en/flat-parts.ts';
 import { findings } from './en/findings.ts';
 import { gates } from './en/gates.ts';
+import { holdingDrawings } from './en/holding-drawings.ts';
 import { layoutFaults } from './en/layout-faults.ts';
 import { placeArcCheck } from './en/place-arc-check.ts';
 import { placeBrief } from './en/place-brief.ts';
@@ -66,6 +67,7 @@ const table = {
   ...helpShop,
   ...helpWalk,
   ...helpYard,
+  ...holdingDrawings,
   ...layoutFaults,
   ...placeArcCheck,
   ...placeBrief,

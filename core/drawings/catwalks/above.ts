@@ -32,7 +32,7 @@ export function aboveDetail(catwalk: Catwalk, fences: readonly Fence[], parts: P
       ...decks.flatMap(({ piece, place }) => outline(PENS.outline, place.plan, piece.key)),
       ...catwalk.flights.filter(({ length }) => length > 0).flatMap(stepLines),
     ],
-    dimensions: (h) => [...beside.flatMap((one) => radiusOf(one)), ...firstOfMark(decks).flatMap(({ place }) => partSizes(place.plan, catwalk.side === 'left' ? 1 : -1, h))],
+    dimensions: (h) => [...beside.flatMap((one) => radiusOf(one)), ...firstOfMark(decks).flatMap(({ place }) => chords(place.plan, catwalk.side === 'left' ? 1 : -1, h)), ...across(decks[Math.floor(decks.length / 2)]?.place.plan ?? [], h)],
     callouts: firstOfMark(decks).map(({ piece, place: { plan } }): CalloutSpec => {
       const [a, b, c, d] = plan;
       const middle = { x: (a!.x + b!.x + c!.x + d!.x) / 4, y: (a!.y + b!.y + c!.y + d!.y) / 4 };
@@ -55,10 +55,17 @@ function radiusOf({ stretch, fence }: { readonly stretch: Catwalk['stretches'][n
   return [{ measure: 'radius', required: false, center: seen(center), radius: stretch.backRadius, angles: angles.length > 0 ? angles : [radians(fence.face.start)] }];
 }
 
-/** Both chords of a part and its width; where they have no room the table tells them. */
-function partSizes([a, b, c, d]: readonly Vec[], out: 1 | -1, h: number): DimensionSpec[] {
+const size = (from: Vec, to: Vec, offsets: readonly number[]): DimensionSpec =>
+  ({ measure: 'aligned', required: false, decimal: true, from: seen(from), to: seen(to), offsets });
+
+/** Both chords of a part; where they have no room the table tells them. */
+function chords([a, b, c, d]: readonly Vec[], out: 1 | -1, h: number): DimensionSpec[] {
   if (a === undefined || b === undefined || c === undefined || d === undefined) return [];
-  const size = (from: Vec, to: Vec, offsets: readonly number[]): DimensionSpec =>
-    ({ measure: 'aligned', required: false, decimal: true, from: seen(from), to: seen(to), offsets: offsets.map((by) => by * h) });
-  return [size(d, c, [3 * out, 5 * out, 7 * out]), size(a, b, [-5 * out, -7 * out, -9 * out]), size(between(a, b), between(d, c), [0, 2, -2])];
+  return [size(d, c, [3, 5, 7].map((by) => by * out * h)), size(a, b, [-5, -7, -9].map((by) => by * out * h))];
+}
+
+/** The width of a part: all of a deck are as wide. */
+function across([a, b, c, d]: readonly Vec[], h: number): DimensionSpec[] {
+  if (a === undefined || b === undefined || c === undefined || d === undefined) return [];
+  return [size(between(a, b), between(d, c), [0, 2 * h, -2 * h])];
 }

@@ -79,7 +79,7 @@ function shapeLists(input: DrawInput, page: Page, catwalk: Catwalk, pieces: read
 function sectionBlock(input: DrawInput, page: Page, catwalk: Catwalk, end: DeckEnd, pieces: readonly DeckPiece[], mark: string): Block {
   const stretch = catwalk.stretches[end === 'start' ? 0 : catwalk.stretches.length - 1]!;
   const fence = input.layout.fences.find(({ run, side }) => run === stretch.run && side === stretch.side)!;
-  return boxed(page, mark, 0.36, 0.62, (box) => detailView(page, endSection({ catwalk, stretch, fence, end, pieces, mark }), box, 10));
+  return boxed(page, mark, 0.36, catwalk.guarded ? 0.84 : 0.62, (box) => detailView(page, endSection({ catwalk, stretch, fence, end, pieces, mark }), box, 10));
 }
 
 /** A detail as a block that takes these shares of the page. */

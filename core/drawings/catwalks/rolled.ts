@@ -8,11 +8,11 @@ import { type Catwalk, type DeckStretch } from '../../layout/index.ts';
 import { deckBuild, type CatwalkPart, type DeckBuild } from '../../parts/index.ts';
 import { say } from '../../text/index.ts';
 import { stacked, type Block } from '../flow.ts';
+import { besideSteel, frontBlock, type FrontView, RIGHT } from '../front-view.ts';
 import { type Page } from '../input.ts';
 import { line, outline, rectangle } from '../ramps/shapes.ts';
 import { type Scale, scalesOf } from '../scales.ts';
 import { type DeckPiece } from './shapes.ts';
-import { besideSteel, RIGHT, sideBlock, type SideView } from './side-view.ts';
 
 const ABOVE: readonly CatwalkPart[] = ['deck', 'foot-cleat', 'bearer', 'cross', 'bracket'];
 const OPEN: readonly CatwalkPart[] = ['toe', 'guard-post', 'top-rail', 'mid-rail', 'leg', 'foot'];
@@ -35,17 +35,17 @@ export function rolledBlocks(page: Page, catwalk: Catwalk, stretch: DeckStretch,
     const views = [fromAbove(catwalk, chunk, mark, say(all.length > 1 ? 'drawings.catwalk.abovePart' : 'drawings.catwalk.above', names))];
     if (labelsOf(chunk.pieces, OPEN).length > 0) views.push(openSide(catwalk, chunk, mark, say(all.length > 1 ? 'drawings.catwalk.openPart' : 'drawings.catwalk.open', names)));
     const scale = scaleOf(page, views);
-    return stacked(views.map((view) => sideBlock(page, { ...view, id: `${view.id} ${stretch.run} ${String(i)}` }, scale)));
+    return stacked(views.map((view) => frontBlock(page, { ...view, id: `${view.id} ${stretch.run} ${String(i)}` }, scale)));
   });
 }
 
 /** The largest scale at which all views of a chunk stand one over the other. */
-function scaleOf(page: Page, views: readonly SideView[]): Scale {
+function scaleOf(page: Page, views: readonly FrontView[]): Scale {
   const list = scalesOf(page.block.units);
   const wide = page.room.width - besideSteel(page, views.flatMap(({ heights }) => heights)) - RIGHT * page.kit.h;
   const fits = (scale: Scale): boolean => scale.scale <= 1 / 8
     && views.every((view) => (view.right - view.left) * scale.scale <= wide)
-    && stacked(views.map((view) => sideBlock(page, view, scale))).height <= page.room.height;
+    && stacked(views.map((view) => frontBlock(page, view, scale))).height <= page.room.height;
   return list.find(fits) ?? list[list.length - 1]!;
 }
 
@@ -113,7 +113,7 @@ function target({ place: { part, roll, low, high, leaning } }: DeckPiece): Vec {
   }
 }
 
-function fromAbove(catwalk: Catwalk, chunk: Chunk, label: string, title: string): SideView {
+function fromAbove(catwalk: Catwalk, chunk: Chunk, label: string, title: string): FrontView {
   const { width } = catwalk.brief;
   const shapes = chunk.pieces.flatMap(({ piece, place: { part, roll } }): Shape[] => {
     const [a, b, c, d] = roll;
@@ -128,11 +128,11 @@ function fromAbove(catwalk: Catwalk, chunk: Chunk, label: string, title: string)
   });
   return {
     id: `above ${label}`, title, label, left: chunk.from, right: chunk.to, low: 0, high: width, shapes, labels: labelsOf(chunk.pieces, ABOVE), callouts: [],
-    dimensions: () => [], widths: chunk.stops.slice(1).map((x) => x - chunk.from), heights: [width],
+    dimensions: () => [], datum: chunk.from, widths: chunk.stops.slice(1), heights: [width],
   };
 }
 
-function openSide(catwalk: Catwalk, chunk: Chunk, label: string, title: string): SideView {
+function openSide(catwalk: Catwalk, chunk: Chunk, label: string, title: string): FrontView {
   const { guarded, guardHeight, slope } = catwalk;
   const decks = chunk.pieces.filter(({ place }) => place.part === 'deck');
   const shown = chunk.pieces.filter(({ place }) => OPEN.includes(place.part));
@@ -156,7 +156,9 @@ function openSide(catwalk: Catwalk, chunk: Chunk, label: string, title: string):
     id: `open ${label}`, title, label, left: chunk.from, right: chunk.to, low: 0, high: highest + over[over.length - 1]!, labels: labelsOf(chunk.pieces, OPEN), callouts: [],
     shapes: [line(PENS.thin, { x: chunk.from - 4, y: 0 }, { x: chunk.to + 4, y: 0 }), ...decks.flatMap((deck) => deckSide(deck, deckBuild(catwalk.lowest, slope).bearers)), ...brackets, ...shown.flatMap(box)],
     dimensions: () => [],
-    widths: [],
+    datum: chunk.from,
+    // Along the open edge: where the guard's posts and the legs stand, to their middles.
+    widths: shown.filter(({ place: { part } }) => part === 'guard-post' || part === 'leg').map(({ place: { roll } }) => mean(roll)),
     // On a slope every joint's, and what stands over the highest.
     heights: [...tops, ...(highest - lowest > 1e-6 ? [] : over.map((by) => highest + by))],
   };
@@ -172,6 +174,8 @@ function deckSide({ place: { roll, high, leaning } }: DeckPiece, bearers: boolea
   const plate = bearers ? [line(PENS.thin, { x: x0, y: build(y0).plateUnder }, { x: x1, y: build(y1).plateUnder })] : [];
   return [...outline(PENS.thin, [{ x: x0, y: under(build(y0)) }, { x: x1, y: under(build(y1)) }, { x: x1, y: y1 }, { x: x0, y: y0 }]), ...plate];
 }
+
+const mean = (points: readonly Vec[]): number => points.reduce((sum, { x }) => sum + x, 0) / points.length;
 
 /** Height of a toe board over the deck. */
 const CATWALK_TOE = 4;

@@ -2,15 +2,16 @@
 import { radians } from '../../base/quantity.ts';
 import { viewPoint, type Vec } from '../../base/points.ts';
 import { PENS } from '../../drafting/kit.ts';
-import { type CalloutSpec, type Shape } from '../../drafting/model.ts';
+import { type CalloutSpec, type DimensionSpec, type Shape } from '../../drafting/model.ts';
 import { type Catwalk, type StepFlight } from '../../layout/index.ts';
 import { say } from '../../text/index.ts';
 import { printAngle } from '../../units/index.ts';
 import { type Block } from '../flow.ts';
+import { besideSteel, frontBlock, type FrontView, RIGHT } from '../front-view.ts';
 import { type Page } from '../input.ts';
 import { line, outline, rectangle } from '../ramps/shapes.ts';
+import { type Scale, scalesOf } from '../scales.ts';
 import { type DeckPiece } from './shapes.ts';
-import { sideBlock, sideScale, type SideView } from './side-view.ts';
 
 /** How much of the deck is drawn, inches. */
 const STUB = 8;
@@ -23,7 +24,7 @@ export function stepsBlock(page: Page, catwalk: Catwalk, flight: StepFlight, pie
   const shown = own.filter(({ place }, i) => own.findIndex((one) => same(one.place.flight!.side, place.flight!.side)) === i);
   const reach = risers * tread;
   const stub = height + STUB * stubRise(catwalk, flight);
-  const view: SideView = {
+  const view: FrontView = {
     id: `steps ${mark} ${at}`,
     title: say(`drawings.catwalk.steps.${at}`, { mark, risers, angle: printAngle(angle) }),
     label: mark,
@@ -38,11 +39,29 @@ export function stepsBlock(page: Page, catwalk: Catwalk, flight: StepFlight, pie
     callouts: marks(shown),
     dimensions: (h) => [
       { measure: 'angle', required: false, center: viewPoint(reach, 0), from: radians(Math.PI - angle), to: radians(Math.PI), offsets: [14, 20, 28].map((by) => by * h) },
+      ...railHeight(own, height, h),
     ],
-    widths: [STUB, ...Array.from({ length: risers - 1 }, (_, i) => STUB + (i + 1) * tread)],
+    // The upright of the deck's end is where a tape is hooked.
+    datum: 0,
+    widths: Array.from({ length: risers - 1 }, (_, i) => (i + 1) * tread),
     heights: Array.from({ length: risers }, (_, i) => (i + 1) * riser),
   };
-  return sideBlock(page, view, sideScale(page, { ...view, right: reach * 2 }, 0.5));
+  return frontBlock(page, view, stepsScale(page, view, reach));
+}
+
+/** The largest scale at which a flight takes half of the page's height at most, and as much paper right of it as it has steel. */
+function stepsScale(page: Page, { high, heights }: FrontView, reach: number): Scale {
+  const list = scalesOf(page.block.units);
+  const room = page.room.width - besideSteel(page, heights) - RIGHT * page.kit.h;
+  return list.find(({ scale }) => scale <= 1 / 6 && (STUB + 2 * reach) * scale <= room && high * scale <= page.room.height * 0.5) ?? list[list.length - 1]!;
+}
+
+/** The handrail over the deck's edge, to its upper side: where the steps have one. */
+function railHeight(own: readonly DeckPiece[], height: number, h: number): DimensionSpec[] {
+  const tops = own.filter(({ place }) => place.part === 'step-rail').flatMap(({ place }) => place.flight!.side);
+  if (tops.length === 0) return [];
+  const top = tops.reduce((best, point) => (point.y > best.y ? point : best));
+  return [{ measure: 'linear', along: 'y', required: true, from: viewPoint(top.x, height), to: viewPoint(top.x, top.y), offsets: [3, 5, 7, -3, -5, -8].map((by) => by * h) }];
 }
 
 /** How steeply the deck rises away from its steps: level but where they go on in line from a slope. */

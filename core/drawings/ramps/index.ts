@@ -75,13 +75,13 @@ function shapeLists(input: DrawInput, page: Page, ramp: Ramp, pieces: readonly P
     [
       stacked([profileBlock(page, ramp, pieces, scale), aboveBlock(input, page, ramp, scale)]),
       detailBlock(page, acrossDetail(input, ramp), ramp, 0.3, 0.9),
-      ...asBlocks(page, ramp, figuresTable(units, ramp)),
     ],
     [
-      notesBlock(page, ramp),
-      ...builds.map((fence) => detailBlock(page, { ...fromAbove(input.brief, fence), id: `build-up ${fence.run} ${fence.side}` }, ramp, 0.3, 0.5)),
-      ...(enlarged === null ? [] : [detailBlock(page, enlarged, ramp, 0.3, 0.5)]),
+      ...asBlocks(page, ramp, figuresTable(units, ramp)),
       ...(rows === null ? [] : asBlocks(page, ramp, rows)),
+      notesBlock(page, ramp),
+      ...builds.map((fence) => detailBlock(page, { ...fromAbove(input.brief, fence), id: `build-up ${fence.run} ${fence.side}` }, ramp, 0.3, 0.46)),
+      ...(enlarged === null ? [] : [detailBlock(page, enlarged, ramp, 0.3, 0.46)]),
     ],
     ...(surface.kind === 'cleated' ? [rolledDeck(page, ramp, surface, pieces)] : []),
   ];

@@ -3,10 +3,10 @@ import { MM_PER_INCH } from '../../base/quantity.ts';
 import { type Brief } from '../../brief/types.ts';
 import { say } from '../../text/index.ts';
 
-/** Square inches. */
-export const areaFigure = ({ units }: Brief, area: number): string => (units === 'mm'
+/** Square inches; `more` decimals of a square foot. */
+export const areaFigure = ({ units }: Brief, area: number, more = 0): string => (units === 'mm'
   ? say('drawings.yard.m2', { value: ((area * MM_PER_INCH ** 2) / 1e6).toFixed(1) })
-  : say('drawings.yard.ft2', { value: (area / 144).toFixed(0) }));
+  : say('drawings.yard.ft2', { value: (area / 144).toFixed(more) }));
 
 /** Cubic inches. */
 export const volumeFigure = ({ units }: Brief, volume: number): string => (units === 'mm'

@@ -1,4 +1,4 @@
-/** The squeeze pad with its slab, roof and floors; each sort pen in plan. */
+/** Holding pens and the return alley; the squeeze pad with its slab, roof and floors; each sort pen: all in plan. */
 import { sheetPoint } from '../../base/points.ts';
 import { draft } from '../../drafting/draft.ts';
 import { printSize } from '../../drafting/kit.ts';
@@ -14,8 +14,11 @@ import { type DrawInput, type Page, pageOf } from '../input.ts';
 import { tableBlocks } from '../table-blocks.ts';
 import { areaFigure, volumeFigure } from './floor-figures.ts';
 import { yardNotes } from './notes.ts';
+import { holdingFigures } from './holding-figures.ts';
+import { holdingPlan } from './holding-plan.ts';
 import { padPlan } from './pad-plan.ts';
 import { penPlan } from './pen-plan.ts';
+import { returnPlan } from './return-plan.ts';
 
 const SERIES = '11';
 
@@ -35,12 +38,18 @@ const titleOf = (labels: readonly string[]): string => labels.join(', ');
 
 function blocksOf(input: DrawInput, page: Page): Block[][] {
   const pad = padPlan(input);
+  const back = returnPlan(input);
   const floors = say(pad === null ? 'drawings.yard.floorsAlone' : 'drawings.yard.floors');
   return [
     [
       ...(pad === null ? [] : [detailBlock(page, pad, say('drawings.yard.padLabel'), 0.6, 0.94)]),
       ...beside(page, [notesBlock(input, page, floors), ...floorsTable(input, page, floors)]),
     ],
+    ...input.layout.holdingPens.map((pen) => {
+      const label = say('drawings.holding.penLabel', { pen: pen.brief.name });
+      return [detailBlock(page, holdingPlan(input, pen), label, 0.66, 0.96), ...holdingFigures(input, page, pen, label)];
+    }),
+    ...(back === null ? [] : [[detailBlock(page, back, say('drawings.holding.returnLabel'), 0.96, 0.96)]]),
     ...input.brief.sortPens.map((pen, index) => [detailBlock(page, penPlan(input, pen, index), say('drawings.yard.penLabel', { pen: pen.name }), 0.94, 0.94)]),
   ];
 }

@@ -1,0 +1,20 @@
+/** Words of the drawings of holding pens and of the return alley. */
+export const holdingDrawings = {
+  'drawings.holding.penLabel': 'Holding pen {pen}',
+  'drawings.holding.penTitle': '{pen} from above: clear ground, posts to their centers',
+  'drawings.holding.figures': '{pen}: figures',
+  'drawings.holding.figure': 'Figure',
+  'drawings.holding.size': 'Size',
+  'drawings.holding.length': 'clear, along the drive alley',
+  'drawings.holding.width': 'clear, away from it',
+  'drawings.holding.diagonals': 'both diagonals',
+  'drawings.holding.area': 'clear area',
+  'drawings.holding.head': 'head that it is for',
+  'drawings.holding.each': 'area a head',
+  'drawings.holding.alley': 'drive alley, clear',
+  'drawings.holding.gate': 'gate {mark}, clear',
+  'drawings.holding.fromEnd': 'gate to the far end of the clear ground',
+  'drawings.holding.bays': '{count} at',
+  'drawings.holding.returnLabel': 'Return alley',
+  'drawings.holding.returnTitle': 'Return alley from above: faces of its fences',
+};
