@@ -1,7 +1,8 @@
 /** Bars with their cuts, to scale along their length: a heading a section, a row for bars that are cut alike. */
 import { type SheetPoint } from '../base/points.ts';
 import { type Kit, makeText, measureText, PENS } from './kit.ts';
-import { type BarChart, type BarHeading, type BarPart, type BarRow } from './model.ts';
+import { type Rect } from './boxes.ts';
+import { type BarChart, type BarHeading, type BarPart, type BarRange, type BarRow } from './model.ts';
 import { type Stroke } from './primitives.ts';
 import { lineStroke, toSheet } from './strokes.ts';
 import { wrapText } from './wrap.ts';
@@ -49,6 +50,14 @@ export function barChartStrokes(kit: Kit, chart: BarChart): Stroke[] {
     }
   }
   return strokes;
+}
+
+/** The paper that these entries take. */
+export function barRangeRect(kit: Kit, { chart, from, to }: BarRange): Rect {
+  const high = (entries: BarChart['entries']): number =>
+    entries.reduce((sum, entry) => sum + (entry.kind === 'heading' ? barHeadingHeight(kit, chart.width, entry) : barRowHeight(kit, chart, entry)), 0);
+  const height = high(chart.entries.slice(from, to));
+  return { x: chart.at.x, y: chart.at.y - high(chart.entries.slice(0, to)), width: chart.width, height };
 }
 
 function headingStrokes(kit: Kit, { at: { x }, width }: BarChart, { title, words }: BarHeading, upper: number): Stroke[] {

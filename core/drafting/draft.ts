@@ -4,7 +4,7 @@
  */
 import { type Dimension, type Sheet, type Stroke } from './primitives.ts';
 import { type Rect } from './boxes.ts';
-import { barChartStrokes } from './bars.ts';
+import { barChartStrokes, barRangeRect } from './bars.ts';
 import { bandCallouts } from './band.ts';
 import { fitCloud, trianglePlaces } from './cloud.ts';
 import { bubblePlaces } from './callout.ts';
@@ -14,7 +14,7 @@ import { type Kit, makeKit } from './kit.ts';
 import { type CalloutSpec, type DimensionSpec, type Drawing, type TitleBlock, type View, type WeldSpec } from './model.ts';
 import { runningDimensions } from './running.ts';
 import { type Stand, makeStand } from './stand.ts';
-import { columnWidths, noteStrokes, rowsIn, tableHeight, tableStrokes } from './table.ts';
+import { columnWidths, noteHeight, noteStrokes, rowsIn, tableHeight, tableStrokes } from './table.ts';
 import { viewPoint } from '../base/points.ts';
 import { toPaper, viewFoot } from './view.ts';
 import { say } from '../text/index.ts';
@@ -86,6 +86,12 @@ function clouds(kit: Kit, block: TitleBlock, drawing: Drawing, stand: Stand): vo
     const rect = { x: table.at.x, y: table.at.y - height, width: table.widths.reduce((sum, w) => sum + w, 0), height };
     draw(rect, grown(rect, ROUND_TABLE));
   }
+  for (const { title, lines, at, width } of drawing.cloudedNotes ?? []) {
+    const height = noteHeight(kit, title, lines, width);
+    const rect = { x: at.x, y: at.y - height, width, height };
+    draw(rect, grown(rect, ROUND_TABLE));
+  }
+  for (const range of drawing.cloudedBars ?? []) draw(barRangeRect(kit, range), grown(page, ROUND_TABLE));
 }
 
 const grown = ({ x, y, width, height }: Rect, by: number): Rect => ({ x: x - by, y: y - by, width: width + 2 * by, height: height + 2 * by });

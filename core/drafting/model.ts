@@ -163,6 +163,13 @@ export interface BarChart {
   readonly entries: readonly (BarHeading | BarRow)[];
 }
 
+/** Consecutive entries of a chart: `to` is the first that is not among them. */
+export interface BarRange {
+  readonly chart: BarChart;
+  readonly from: number;
+  readonly to: number;
+}
+
 export interface Drawing {
   readonly number: string;
   readonly title: string;
@@ -176,8 +183,10 @@ export interface Drawing {
   readonly bars?: readonly BarChart[];
   /** Room kept for the words of numbered bubbles. */
   readonly overflow?: Rect;
-  /** Those of its tables that a revision changed. */
+  /** Those of its tables and notes, and of its bars, that a revision changed. */
   readonly cloudedTables?: readonly Table[];
+  readonly cloudedNotes?: readonly Note[];
+  readonly cloudedBars?: readonly BarRange[];
 }
 
 /** What every drawing of a set has in common. */

@@ -19,7 +19,7 @@ export interface DrawInput {
   /** The cut list where it is planned; without it the set has no drawings of it. */
   readonly cuts?: CutList | null;
   /** An earlier issue: what changed since stands in clouds. */
-  readonly since?: Pick<DrawInput, 'brief' | 'layout' | 'parts'> | null;
+  readonly since?: Pick<DrawInput, 'brief' | 'layout' | 'parts' | 'cuts'> | null;
 }
 
 /** A paper with the kit, the title block and the room inside it. */

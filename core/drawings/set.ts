@@ -33,15 +33,17 @@ export function drawings(input: DrawInput): Drawing[] {
   const rest = inOrder(input);
   const { since } = input;
   if (since === undefined || since === null) return [...coverDrawings(input, rest, null), ...rest];
-  const compared = compareDrawings(rest.filter(isCompared), inOrder({ ...since, font: input.font }).filter(isCompared));
+  const before = inOrder({ ...since, font: input.font });
+  const planned = (since.cuts ?? null) !== null;
+  const isCompared = ({ number }: Drawing): boolean => planned || number.slice(0, -2) !== CUT;
+  const compared = compareDrawings(rest.filter(isCompared), before.filter(isCompared));
   const clouded = new Map(compared.drawings.map((drawing) => [drawing.number, drawing]));
   const whole = rest.map((drawing) => clouded.get(drawing.number) ?? drawing);
   return [...coverDrawings(input, whole, { letter: since.brief.revision.letter, changes: compared.changes }), ...whole];
 }
 
-/** Series that a solver plans anew with every issue, cut list and nests: they are not compared. */
-const PLANNED = ['14', '15'];
-const isCompared = ({ number }: Drawing): boolean => !PLANNED.includes(number.slice(0, -2));
+/** The series of the cut list and the bill: compared where the earlier issue's cut list is planned too. */
+const CUT = '14';
 
 function inOrder(input: DrawInput): Drawing[] {
   return [

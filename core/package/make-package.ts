@@ -7,7 +7,7 @@ import { type Job } from './job.ts';
 import { keepMarks } from './keep-marks.ts';
 import { BUILT_KINDS, type PackageKind } from './kinds.ts';
 import { makeManifest, MANIFEST_PATH } from './manifest.ts';
-import { type Design, type Pipeline } from './pipeline.ts';
+import { createPipeline, type Design, type EarlierIssue, type Pipeline } from './pipeline.ts';
 import { nestJobs, plateJobs } from './plate-jobs.ts';
 import { reportJobs } from './report/report-jobs.ts';
 import { scheduleJobs } from './schedule-jobs.ts';
@@ -25,7 +25,7 @@ export interface PackageInput {
   /** null: all kinds that this version makes. */
   readonly only: readonly PackageKind[] | null;
   /** An earlier issue: what changed in the drawings since stands in clouds. */
-  readonly since?: Design | null;
+  readonly since?: EarlierIssue | null;
 }
 
 /** A file that is made, and how far the work is. */
@@ -43,7 +43,9 @@ export async function* makePackage(pipeline: Pipeline, input: PackageInput, tool
   const { brief } = input.design;
   const kinds = BUILT_KINDS.filter((kind) => input.only?.includes(kind) ?? true);
   const cuts = kinds.includes('drawings') || kinds.includes('schedules') ? await cutListOf(pipeline, input.design, tools) : null;
-  const jobs = packageJobs(pipeline, input, kinds, cuts, tools);
+  const since = input.since ?? null;
+  const before = since === null || !kinds.includes('drawings') ? null : { ...since, cuts: await cutListOf(createPipeline(tools.font), since, tools) };
+  const jobs = packageJobs(pipeline, { ...input, since: before }, kinds, cuts, tools);
   const total = jobs.length + 1;
   const files: PackageFile[] = [];
   for (const job of jobs) {

@@ -30,6 +30,11 @@ export interface Design {
   readonly parts: Parts;
 }
 
+/** An earlier issue, with its cut list where that is planned. */
+export interface EarlierIssue extends Design {
+  readonly cuts?: CutList | null;
+}
+
 type Worked<T> = ({ readonly ok: true } & T) | { readonly ok: false; readonly faults: readonly Fault[] };
 
 export interface Pipeline {
@@ -51,7 +56,7 @@ export interface Pipeline {
   /** Plans the cut list, or gives the one that was last planned for these jobs. */
   cutList(jobs: readonly SectionJob[], solve: LinearSolver): Generator<CutListProgress, CutList>;
   /** The whole set, in its order. Without a cut list it has no drawings of it. */
-  drawings(design: Design, cuts?: CutList | null, since?: Design | null): readonly Sheet[];
+  drawings(design: Design, cuts?: CutList | null, since?: EarlierIssue | null): readonly Sheet[];
 }
 
 export function createPipeline(font: Font): Pipeline {
@@ -69,7 +74,7 @@ export function createPipeline(font: Font): Pipeline {
   // Figure by figure: the options that ask for the same are the same, whoever asks.
   const board = tracked((brief: Brief, of: Layout, made: Parts, scale: number, sizes: boolean, marks: boolean, sights: boolean, dragged: string | null) =>
     boardPicture({ brief, layout: of, parts: made, font }, { scale, sizes, marks, sights, dragged }));
-  const drawings = tracked((brief: Brief, of: Layout, made: Parts, cuts: CutList | null, since: Design | null) => drawSet({ brief, layout: of, parts: made, font, cuts, since }));
+  const drawings = tracked((brief: Brief, of: Layout, made: Parts, cuts: CutList | null, since: EarlierIssue | null) => drawSet({ brief, layout: of, parts: made, font, cuts, since }));
   const jobs = tracked((brief: Brief, made: Parts) => sectionJobs(brief, made));
   let lastJobs: readonly SectionJob[] | null = null;
   let cut: { readonly jobs: readonly SectionJob[]; readonly list: CutList } | null = null;

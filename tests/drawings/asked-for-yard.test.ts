@@ -48,7 +48,7 @@ const sets: readonly (readonly [string, Some])[] = [
 });
 
 const view = (set: Some, name: string): Viewed => {
-  const found = viewsNamed(set as DrawnSet, name).filter((one) => one.view.id === name);
+  const found = viewsNamed(set, name).filter((one) => one.view.id === name);
   expect([name, found.length]).toEqual([name, 1]);
   return found[0]!;
 };

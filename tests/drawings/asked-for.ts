@@ -12,7 +12,7 @@ export interface Viewed {
 }
 
 /** All views whose name is, or begins with, this. */
-export const viewsNamed = (set: DrawnSet, name: string): Viewed[] =>
+export const viewsNamed = (set: Pick<DrawnSet, 'sheets'>, name: string): Viewed[] =>
   set.sheets.flatMap((sheet) =>
     sheet.views.filter((view) => view.id === name || view.id.startsWith(`${name} `)).map((view) => ({
       sheet,

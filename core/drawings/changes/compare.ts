@@ -1,5 +1,7 @@
-/** A set of drawings against an earlier issue of it: each view and table that differs gets its clouds, each drawing that has any is told. */
-import { type Drawing, type Table, type View } from '../../drafting/model.ts';
+/** A set of drawings against an earlier issue of it: each view, table, note and bar that differs gets its cloud, each drawing that has any is told. */
+import { type Drawing, type Note, type Table, type View } from '../../drafting/model.ts';
+import { say } from '../../text/index.ts';
+import { barsBefore, changedBars } from './changed-bars.ts';
 import { changedPlaces } from './changed-places.ts';
 
 export type ChangeKind = 'new' | 'changed' | 'gone';
@@ -41,6 +43,9 @@ export function compareDrawings(now: readonly Drawing[], then: readonly Drawing[
   const tables = keyed(now, (drawing) => drawing.tables, (table) => table.title);
   const oldViews = inverse(keyed(then, (drawing) => drawing.views, (view) => view.id));
   const oldTables = inverse(keyed(then, (drawing) => drawing.tables, (table) => table.title));
+  const notes = keyed(now, (drawing) => drawing.notes, (note) => note.title);
+  const oldNotes = inverse(keyed(then, (drawing) => drawing.notes, (note) => note.title));
+  const bars = barsBefore(then.flatMap((drawing) => drawing.bars ?? []));
   const changes: DrawingChange[] = [];
   const drawings = now.map((drawing): Drawing => {
     const known = drawing.views.some((view) => oldViews.has(views.get(view)!)) || drawing.tables.some((table) => oldTables.has(tables.get(table)!))
@@ -56,9 +61,11 @@ export function compareDrawings(now: readonly Drawing[], then: readonly Drawing[
       return places.length === 0 ? view : { ...view, clouds: places };
     });
     const clouded = drawing.tables.filter((table) => differs(table, oldTables.get(tables.get(table)!)));
-    if (clouded.length === 0 && shown.every(({ clouds }) => clouds === undefined)) return drawing;
+    const noted = drawing.notes.filter((note) => reworded(note, oldNotes.get(notes.get(note)!)));
+    const cut = (drawing.bars ?? []).flatMap((chart) => changedBars(chart, bars, say('cut.goes-on')));
+    if (clouded.length + noted.length + cut.length === 0 && shown.every(({ clouds }) => clouds === undefined)) return drawing;
     changes.push({ ...told, kind: 'changed' });
-    return { ...drawing, views: shown, cloudedTables: clouded };
+    return { ...drawing, views: shown, cloudedTables: clouded, cloudedNotes: noted, cloudedBars: cut };
   });
   const kept = new Set([...views.values(), ...tables.values()]);
   const gone = then.filter((drawing) => drawing.views.length + drawing.tables.length > 0)
@@ -73,6 +80,8 @@ function wholeOf(view: View): { readonly left: number; readonly right: number; r
   const [right, high] = at(view.box.x + view.box.width, view.box.y + view.box.height);
   return { left, right, low, high };
 }
+
+const reworded = (note: Note, before: Note | undefined): boolean => before === undefined || JSON.stringify(note.lines) !== JSON.stringify(before.lines);
 
 const differs = (table: Table, before: Table | undefined): boolean =>
   before === undefined || JSON.stringify([table.columns, table.rows]) !== JSON.stringify([before.columns, before.rows]);
