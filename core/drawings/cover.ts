@@ -7,7 +7,7 @@ import { capacityLines, capacityOf } from '../checks/index.ts';
 import { say, type StringKey } from '../text/index.ts';
 import { CAUTIONS } from './cautions.ts';
 import { type DrawingChange } from './changes/compare.ts';
-import { type Block, flowBlocks } from './flow.ts';
+import { type Block, flowBlocks, freeUnder } from './flow.ts';
 import { type DrawInput, type Page, pageOf } from './input.ts';
 import { drawingOf } from './drawing-of.ts';
 import { tableBlocks } from './table-blocks.ts';
@@ -47,8 +47,10 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[], since: 
   ];
   const rows = set.map((drawing) => [drawing.number, drawing.paper.name, drawing.title]);
   // Half a page wide, so that two columns of a long list stand side by side.
-  const list = tableBlocks(page, say('drawings.cover.title'), say('drawings.cover.list'), columns, wrapLastColumn(page.kit, columns, rows, page.room.width / 2 - 0.2));
-  return flowBlocks(page, [notes, [...revisions, ...changed], list]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
+  const above = [notes, [...revisions, ...changed]];
+  const first = { height: freeUnder(page, above), count: 2 };
+  const list = tableBlocks(page, say('drawings.cover.title'), say('drawings.cover.list'), columns, wrapLastColumn(page.kit, columns, rows, page.room.width / 2 - 0.2), { first });
+  return flowBlocks(page, [...above, list]).map((filled, i) => drawingOf(page, filled, '0', i, say('drawings.cover.title'), say('drawings.cover.file')));
 }
 
 /** A third of the page's width, or all of it on small paper. */

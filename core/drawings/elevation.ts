@@ -10,6 +10,7 @@ import { runningDepth } from '../drafting/running.ts';
 import { footHeight } from '../drafting/view.ts';
 import { type Piece } from '../parts/index.ts';
 import { say } from '../text/index.ts';
+import { sayBays } from './say-bays.ts';
 import { type Block } from './flow.ts';
 import { type Page } from './input.ts';
 import { type FenceParts } from './panel-parts.ts';
@@ -125,8 +126,7 @@ function titleOf(stretch: Stretch): string {
   return say(fence.side === 'right' ? 'drawings.elevation.right' : 'drawings.elevation.left', {
     run: fence.run,
     side: fence.side,
-    from: String(stretch.from === 0 ? 1 : first),
-    to: String(stretch.to),
+    bays: sayBays(stretch.from === 0 ? 1 : first, stretch.to),
   });
 }
 

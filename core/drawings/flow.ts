@@ -99,8 +99,16 @@ function groupsOf(rows: readonly Row[]): Row[][] {
 
 const heightOf = (rows: readonly Row[]): number => rows.reduce((sum, row) => sum + row.height + BETWEEN, -BETWEEN);
 
+/** Paper left under these blocks on the last page that they fill. */
+export function freeUnder(page: Page, lists: readonly (readonly Block[])[]): number {
+  const last = pagesOf(page, lists).at(-1) ?? [];
+  return page.room.height - heightOf(last) - BETWEEN;
+}
+
 /** The pages that these blocks fill. `lists`: each inner list begins on a new row. */
-export function flowBlocks(page: Page, lists: readonly (readonly Block[])[]): Filled[] {
+export const flowBlocks = (page: Page, lists: readonly (readonly Block[])[]): Filled[] => pagesOf(page, lists).map((rows) => fill(page, rows));
+
+function pagesOf(page: Page, lists: readonly (readonly Block[])[]): readonly (readonly Row[])[] {
   const pages: Row[][] = [];
   let open: Row[] = [];
   for (const group of lists.flatMap((blocks) => groupsOf(rowsOf(page, blocks)))) {
@@ -117,7 +125,7 @@ export function flowBlocks(page: Page, lists: readonly (readonly Block[])[]): Fi
     }
   }
   if (open.length > 0) pages.push(open);
-  return pages.map((rows) => fill(page, rows));
+  return pages;
 }
 
 function fill(page: Page, rows: readonly Row[]): Filled {

@@ -9,7 +9,7 @@ export interface GlareTable {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** When each run is walked into a low sun; null where the brief leaves open what the sun's place follows from. */
+/** When each run of the walk is walked into a low sun; null where the brief leaves open what the sun's place follows from. */
 export function glareTable({ brief, layout }: Pick<DrawInput, 'brief' | 'layout'>): GlareTable | null {
   const site = sunSite(brief);
   if (!('work' in site)) return null;
@@ -19,7 +19,7 @@ export function glareTable({ brief, layout }: Pick<DrawInput, 'brief' | 'layout'
     columns: [
       column(say('drawings.run.name')), column(say('drawings.glare.heading'), 'end'), column(say('drawings.glare.least'), 'end'), column(say('drawings.glare.hours')),
     ],
-    rows: layout.runs.filter((run) => run.length > 0).map((run) => {
+    rows: layout.runs.filter((run) => run.length > 0 && run.aside !== true).map((run) => {
       const glare = runGlare(run, site.bearing, suns);
       return [run.name, headingText(run, site.bearing), glare.least === null ? '' : `${glare.least.toFixed(0)}°`, glareWords(glare)];
     }),

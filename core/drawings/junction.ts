@@ -36,7 +36,7 @@ function fitted(input: DrawInput, detail: Detail, index: number): Drawing {
   let paper = paperNamed(input.brief.paper);
   for (;;) {
     const page = pageOf(input, paper);
-    for (const margin of [13, 20, 28]) {
+    for (const margin of [8, 11, 13, 20, 28]) {
       const view = detailView(page, detail, page.room, margin);
       const drawing = drawingOf(page, { views: [view], tables: [], notes: [] }, '4', index, detail.title, say('drawings.junction.file'));
       if (hasRoom(input.font, page.block, drawing)) return drawing;

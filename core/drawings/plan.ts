@@ -1,5 +1,5 @@
 /** The plan: every run named, stations along the chute, overall sizes, and a table of runs with their pieces' marks. */
-import { curveHeading, curvePoint } from '../base/curve.ts';
+import { curveHeading, curveLength, curvePoint } from '../base/curve.ts';
 import { radians } from '../base/quantity.ts';
 import { leftOf, scale as times, sheetPoint, unitAt, type Vec, type ViewPoint, viewPoint } from '../base/points.ts';
 import { hasRoom } from '../drafting/draft.ts';
@@ -280,12 +280,19 @@ function runTable(input: DrawInput): { readonly columns: readonly Column[]; read
       .filter(({ list }) => list.length > 0)
       .map(({ side, list }) => say('drawings.run.side', { side: say(`drawings.side.${side}`), marks: list.sort(byMark).join(' ') }));
     return [
-      run.name, size(run.from), size(run.length), size(run.insideRadius), run.angle === null ? '' : printAngle(run.angle),
-      run.hand === null ? '' : say(`drawings.side.${run.hand}`), size(run.width), sides.join('; '),
+      run.name, size(run.from), size(lengthOf(run)), size(run.insideRadius), run.angle === null ? '' : printAngle(run.angle),
+      run.hand === null ? '' : say(`drawings.side.${run.hand}`), isWalked(run) ? size(run.width) : '', sides.join('; '),
     ];
   });
   return { columns, rows };
 }
+
+/** A run that cattle walk along: no fence beside the walk, no fence across it. */
+const isWalked = (run: Run): boolean => run.aside !== true && run.length > 1e-6;
+
+/** Of a fence that is no part of the walk, the fence's own. */
+const lengthOf = (run: Run): number =>
+  isWalked(run) ? run.length : Math.max(0, ...(['left', 'right'] as const).map((side) => (run.faces[side] === null ? 0 : curveLength(run.faces[side]))));
 
 const byMark = (a: Piece['mark'], b: Piece['mark']): number =>
   a.charCodeAt(0) - b.charCodeAt(0) || Number(a.replace(/\D/g, '')) - Number(b.replace(/\D/g, '')) || (a < b ? -1 : 1);

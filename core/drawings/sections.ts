@@ -1,10 +1,11 @@
 /** How each kind of fence is built up outward from its face: a section through a post with its footing, and a piece of it from above. */
 import { inches } from '../base/quantity.ts';
-import { viewPoint } from '../base/points.ts';
+import { sheetPoint, viewPoint } from '../base/points.ts';
 import { PENS, printSize } from '../drafting/kit.ts';
 import { hasRoom } from '../drafting/draft.ts';
-import { type DimensionSpec, type Drawing, type Shape } from '../drafting/model.ts';
+import { type DimensionSpec, type Drawing, type Note, type Shape } from '../drafting/model.ts';
 import { largerPaper, paperNamed } from '../drafting/paper.ts';
+import { noteHeight } from '../drafting/table.ts';
 import { type Pen } from '../drafting/primitives.ts';
 import { type Fence } from '../layout/index.ts';
 import { isRampFence } from '../parts/index.ts';
@@ -30,18 +31,27 @@ export function sectionDrawings(input: DrawInput): Drawing[] {
   return [...builds.values()].map((fences, i) => fitted(input, fences, i));
 }
 
+/** So many fences are named in a drawing's title; of more a note names all. */
+const NAMED = 4;
+
 /** Both views on the brief's paper, on a larger one where their figures and words have no room. */
 function fitted(input: DrawInput, fences: readonly Fence[], index: number): Drawing {
   const fence = fences[0]!;
   const names = fences.map(({ run, side }) => say('drawings.fence.name', { run, side }));
   const details = [upright(input, fence), fromAbove(input.brief, fence)];
+  const title = names.length > NAMED
+    ? say('drawings.section.titleMore', { fences: names.slice(0, NAMED).join(', '), more: String(names.length - NAMED) })
+    : say('drawings.section.title', { fences: names.join(', ') });
   let paper = paperNamed(input.brief.paper);
   for (;;) {
     const page = pageOf(input, paper);
     const share = (page.room.width - 0.3) / 2;
+    const { x, y, width } = page.room;
+    const notes: Note[] = names.length > NAMED ? [{ title: say('drawings.section.fences'), lines: [names.join(', ')], at: sheetPoint(x, y + page.room.height), width }] : [];
+    const under = notes.reduce((high, note) => high + noteHeight(page.kit, note.title, note.lines, width) + 0.1, 0);
     const at = (margin: number): Drawing => {
-      const views = details.map((detail, j) => detailView(page, detail, { ...page.room, x: page.room.x + j * (share + 0.3), width: share }, margin));
-      return drawingOf(page, { views, tables: [], notes: [] }, '5', index, say('drawings.section.title', { fences: names.join(', ') }), say('drawings.section.file'));
+      const views = details.map((detail, j) => detailView(page, detail, { x: x + j * (share + 0.3), y, width: share, height: page.room.height - under }, margin));
+      return drawingOf(page, { views, tables: [], notes }, '5', index, title, say('drawings.section.file'));
     };
     for (const margin of [8, 11, 14, 18]) {
       const drawing = at(margin);

@@ -8,13 +8,21 @@ import { type Column } from '../drafting/model.ts';
 import { type Block } from './flow.ts';
 import { type Page } from './input.ts';
 
+interface Options {
+  /** Of each block, at the most: without it the page's. */
+  readonly height?: number;
+  /** Of the first blocks, where they have less than that: on a page that other things stand on. */
+  readonly first?: { readonly height: number; readonly count: number };
+  readonly follows?: boolean;
+}
+
 export function tableBlocks(
   page: Page,
   label: string,
   title: string,
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
-  options: { readonly height?: number; readonly follows?: boolean } = {},
+  options: Options = {},
 ): Block[] {
   const { kit, room } = page;
   const natural = columnWidths(kit, columns, rows);
@@ -31,6 +39,9 @@ export function tableBlocks(
   });
 }
 
+/** The fewest rows that are worth beginning a table for at the foot of a page. */
+const FEW = 6;
+
 /** Letter heights that a last column needs to be worth wrapping. */
 const LAST = 24;
 
@@ -43,14 +54,17 @@ function cut(
   title: string,
   columns: readonly Column[],
   rows: readonly (readonly string[])[],
-  options: { readonly height?: number; readonly follows?: boolean },
+  options: Options,
 ): Block[] {
   const { kit, room } = page;
   const widths = columnWidths(kit, columns, rows);
-  const most = rowsIn(kit, options.height ?? room.height);
+  const whole = rowsIn(kit, options.height ?? room.height);
+  const less = options.first === undefined ? 0 : rowsIn(kit, options.first.height);
   const blocks: Block[] = [];
-  for (let from = 0; from < Math.max(1, rows.length); from += most) {
+  for (let from = 0; from < Math.max(1, rows.length);) {
+    const most = less >= FEW && blocks.length < (options.first?.count ?? 0) ? less : whole;
     const part = rows.slice(from, from + most);
+    from += most;
     const height = tableHeight(kit, part.length);
     blocks.push({
       width: sum(widths),

@@ -12,6 +12,7 @@ import { type Piece } from '../../parts/index.ts';
 import { say } from '../../text/index.ts';
 import { type Block } from '../flow.ts';
 import { type Page } from '../input.ts';
+import { sayBays } from '../say-bays.ts';
 import { type Scale, scalesOf } from '../scales.ts';
 import { fenceLabels } from './fence-labels.ts';
 import { railCorners, type SlopedFence } from './fence-frame.ts';
@@ -65,7 +66,7 @@ function titleOf(stretch: SlopedStretch): string {
   // Bays count along the walk, which may come down.
   const [from = 1, to = 1] = [stretch.from, stretch.to].map((i) => stretch.fence.posts[i]!.piece.bay).sort((a, b) => a - b);
   const surface = say(ramp.brief.surface.kind === 'stepped' ? 'drawings.ramp.nosings' : 'drawings.ramp.surface');
-  return say(outside ? 'drawings.ramp.outside' : 'drawings.ramp.inside', { ramp: run, side, from, to: to - 1, line: surface });
+  return say(outside ? 'drawings.ramp.outside' : 'drawings.ramp.inside', { ramp: run, side, bays: sayBays(from, to - 1), line: surface });
 }
 
 export function slopedElevation(page: Page, stretch: SlopedStretch, scale: Scale): Block {

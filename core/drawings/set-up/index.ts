@@ -7,7 +7,7 @@ import { SET_UP_PRACTICE } from '../../schedules/index.ts';
 import { say, type StringKey } from '../../text/index.ts';
 import { printLength, printWeight } from '../../units/index.ts';
 import { drawingOf } from '../drawing-of.ts';
-import { type Block, flowBlocks } from '../flow.ts';
+import { type Block, flowBlocks, freeUnder } from '../flow.ts';
 import { type DrawInput, type Page, pageOf } from '../input.ts';
 import { tableBlocks } from '../table-blocks.ts';
 import { erectionTable, liftTable, spliceTable, type SetUpTable, ventTable, weldTable } from './tables.ts';
@@ -15,10 +15,13 @@ import { erectionTable, liftTable, spliceTable, type SetUpTable, ventTable, weld
 export function setUpDrawings(input: DrawInput): Drawing[] {
   const page = pageOf(input);
   const title = say('drawings.setUp.title');
-  const asBlocks = ({ title: name, columns, rows }: SetUpTable): Block[] => (rows.length === 0 ? [] : tableBlocks(page, title, name, columns, rows));
+  const asBlocks = ({ title: name, columns, rows }: SetUpTable, first?: number): Block[] =>
+    (rows.length === 0 ? [] : tableBlocks(page, title, name, columns, rows, first === undefined ? {} : { first: { height: first, count: 1 } }));
+  const words = [notes(page, 'drawings.setUp.cautions', cautionsOf(input)), notes(page, 'drawings.setUp.rules', rulesOf(input))];
   const lists = [
-    [notes(page, 'drawings.setUp.cautions', cautionsOf(input)), notes(page, 'drawings.setUp.rules', rulesOf(input))],
-    [...asBlocks(weldTable(input)), ...asBlocks(ventTable(input)), ...asBlocks(spliceTable(input))],
+    words,
+    // The welds begin under the words.
+    [...asBlocks(weldTable(input), freeUnder(page, [words])), ...asBlocks(ventTable(input)), ...asBlocks(spliceTable(input))],
     asBlocks(erectionTable(input)),
     asBlocks(liftTable(input)),
   ].filter((blocks) => blocks.length > 0);

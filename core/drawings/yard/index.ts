@@ -22,9 +22,11 @@ import { returnPlan } from './return-plan.ts';
 
 const SERIES = '11';
 
-/** On the brief's paper, on a larger one where something has no room. */
+/** On the brief's paper, on a larger one where something has no room; a table and notes alone on a small one. */
 export function yardDrawings(input: DrawInput): Drawing[] {
-  let paper = paperNamed(input.brief.paper);
+  const { brief, layout } = input;
+  const planned = brief.squeezePad !== null || brief.sortPens.length > 0 || layout.holdingPens.length > 0 || brief.returnAlley !== null;
+  let paper = paperNamed(planned ? brief.paper : brief.paper.startsWith('ISO') ? 'ISO A4' : 'ANSI A');
   for (;;) {
     const page = pageOf(input, paper);
     const drawings = flowBlocks(page, blocksOf(input, page)).map((filled, i) => drawingOf(page, filled, SERIES, i, titleOf(filled.labels), say('drawings.yard.file')));
