@@ -7,7 +7,6 @@ import { gateMarks } from '../../parts/index.ts';
 import { say } from '../../text/index.ts';
 import { boundsOf, extremesOf, type Turn } from '../bounds.ts';
 import { type Detail } from '../detail.ts';
-import { gatePlanShapes } from '../gate-plan.ts';
 import { type DrawInput } from '../input.ts';
 import { baySizes } from './bay-sizes.ts';
 import { note, runShapes, segment, turnTo, walk } from './turned.ts';
@@ -27,13 +26,14 @@ export function holdingPlan(input: DrawInput, pen: HoldingPen): Detail {
   const fences = layout.fences.filter((fence) => runs.has(fence.run));
   const corners = pen.corners.map((corner) => turn.point(corner));
   const reach = Math.max(...fences.map(({ section }) => section.k + section.D / 2));
-  const swings = gatePlanShapes(layout, runs).flatMap((shape) => (shape.kind === 'curve' ? extremesOf(shape.curve) : []));
-  const box = boundsOf([...corners, viewPoint(0, -run.width / 2), viewPoint(run.length, run.width / 2), ...swings.map((p) => turn.point(p))]);
+  // Its end's fence runs on where the pen beside it is deeper.
+  const steel = runShapes(input, turn, runs);
+  const box = boundsOf([...corners, ...steel.flatMap((shape) => (shape.kind === 'curve' ? extremesOf(shape.curve) : [shape.center]))]);
   return {
     id: `holding ${pen.brief.name}`,
     title: say('drawings.holding.penTitle', { pen: pen.brief.name }),
     bounds: { left: box.left - reach, right: box.right + reach, low: box.low - reach, high: box.high + reach },
-    shapes: [...runShapes(input, turn, runs), ...walk(run.length), segment(PENS.center, corners[1]!, corners[3]!)],
+    shapes: [...steel, ...walk(run.length), segment(PENS.center, corners[1]!, corners[3]!)],
     dimensions: (h) => dimensionsOf(input, pen, run, { corners, fences, turn, h }),
     callouts: calloutsOf(input, pen, runs, turn),
   };
