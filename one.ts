@@ -1,6 +1,5 @@
-import { drawProject, drawingFont } from './tests/support/drawn.ts';
+import { drawProject, drawingFont, drawnBreaches } from './tests/support/drawn.ts';
 import { randomProjects } from './tests/support/random-brief.ts';
-import { holdingPlan } from './core/drawings/yard/holding-plan.ts';
-import { boundsOf, extremesOf } from './core/drawings/bounds.ts';
-for (const i of [21]) { const p=[...randomProjects(202,25)][i] as any; const o=drawProject(JSON.stringify(p)); if (o.drawn) { const {brief,layout,parts}=o.set; 
-for (const pen of layout.holdingPens) { const d=holdingPlan({brief,layout,parts,font:drawingFont}, pen); console.log(pen.brief, d.bounds, boundsOf(d.shapes.flatMap((s:any)=>s.kind==='curve'?extremesOf(s.curve):[s.center]))); console.log(layout.fences.filter(f=>f.run.startsWith(pen.brief.name)).map(f=>[f.run,f.side])); console.log(d.shapes.filter((s:any)=>s.kind==='circle').map((s:any)=>s.center)); break;} } }
+import { sheetBreaches } from './tests/support/sheet-breaches.ts';
+const p=[...randomProjects(204,25)][4] as any; const o=drawProject(JSON.stringify(p)); if (o.drawn) { console.log(drawnBreaches(o.set).slice(0,12)); for (const s of o.set.sheets.filter(s=>/^50/.test(s.number))) console.log(s.number,s.title,s.paper.name,s.views.map(v=>[v.id,v.scaleText,JSON.stringify(v.box)]), s.primitives.length); }
+console.log(JSON.stringify(p).slice(0,3000));

@@ -31,6 +31,9 @@ export function sectionDrawings(input: DrawInput): Drawing[] {
   return [...builds.values()].map((fences, i) => fitted(input, fences, i));
 }
 
+/** How far the ground is drawn beside the hole, inches. */
+const GROUND = 6;
+
 /** So many fences are named in a drawing's title; of more a note names all. */
 const NAMED = 4;
 
@@ -87,11 +90,11 @@ function upright(input: DrawInput, fence: Fence): Detail {
   return {
     id: 'section',
     title: say('drawings.section.upright', { post: brief.post.name, rail: brief.rail.name, sheet: brief.sheet?.name ?? say('drawings.section.noSheet') }),
-    bounds: boundsOf([{ x: left, y: -depth }, { x: right, y: brief.height }]),
+    bounds: boundsOf([{ x: left - GROUND, y: -depth }, { x: right + GROUND, y: brief.height }]),
     shapes: [
       ...rectangle(PENS.outline, k - D / 2, k + D / 2, -depth, brief.height),
       ...rectangle(PENS.hidden, k - diameter / 2, k + diameter / 2, -depth, 0),
-      line(PENS.thin, left - 6, 0, right + 6, 0),
+      line(PENS.thin, left - GROUND, 0, right + GROUND, 0),
       line(PENS.center, 0, -4, 0, brief.height + 4),
       ...(solid ? rectangle(PENS.outline, 0, t, brief.solidFrom, brief.solidTo) : []),
       ...section.rows.flatMap((row): Shape[] =>
