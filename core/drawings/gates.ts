@@ -29,9 +29,11 @@ const LEAST = 1 / 32;
 function onOneSheet(page: Page, [leaf, ...more]: readonly GateView[], lists: readonly Block[]): readonly Block[] {
   if (leaf === undefined) return lists;
   const rest = [...more.map((view) => gateBlock(page, view)), ...lists];
-  const tries = gateScales(page, leaf).map((scale) => ({ scale, blocks: [gateBlock(page, leaf, scale), ...rest] }));
-  const whole = tries.find(({ scale, blocks }) => scale.scale >= LEAST && flowBlocks(page, [blocks]).length === 1);
-  return (whole ?? tries[0]!).blocks;
+  const tries = gateScales(page, leaf).map((scale) => ({ scale, leaf: gateBlock(page, leaf, scale) }));
+  // A smaller leaf can stand higher: its title is broken into more lines.
+  const fits = tries.filter((one) => one.leaf.height <= page.room.height);
+  const whole = fits.find(({ scale, leaf: block }) => scale.scale >= LEAST && flowBlocks(page, [[block, ...rest]]).length === 1);
+  return [(whole ?? fits[0] ?? tries[0]!).leaf, ...rest];
 }
 
 const start = (title: string): Column => ({ title, align: 'start' });
