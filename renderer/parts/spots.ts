@@ -47,9 +47,11 @@ function partOf(text: Text, from: number, to: number, font: LetterSizes): Text |
 /** What may stand between the marks of a list: `left: C1 P1; right: P1`. */
 const BETWEEN = /^(?:\p{L}+:|[\s,;])*$/u;
 
-/** Every word of a text that is a piece mark, where the text is a mark or a list of marks. */
-function marksIn(text: Text, known: ReadonlySet<string>, font: LetterSizes): readonly Text[] {
+/** Every word of a text that is a piece mark, where the text is a mark or a list of marks; of the cut list, each mark with its length behind it. */
+function marksIn(text: Text, known: ReadonlySet<string>, font: LetterSizes, withLength: boolean): readonly Text[] {
   const found = [...text.text.matchAll(/(?<![\w-])[A-Z][A-Z0-9-]*(?![\w-])/g)].filter((word) => known.has(word[0]));
+  const measured = withLength ? found.filter((word) => /^ -?\d/.test(text.text.slice(word.index + word[0].length))) : [];
+  if (measured.length > 0) return measured.flatMap((word) => partOf(text, word.index, word.index + word[0].length, font) ?? []);
   const rest = found.reduceRight((left, word) => left.slice(0, word.index) + left.slice(word.index + word[0].length), text.text);
   if (found.length === 0 || !BETWEEN.test(rest)) return [];
   return found.flatMap((word) => partOf(text, word.index, word.index + word[0].length, font) ?? []);
@@ -57,6 +59,9 @@ function marksIn(text: Text, known: ReadonlySet<string>, font: LetterSizes): rea
 
 /** The cover and the stakeout have tables of no pieces, where the letter of a revision or of a control point may look like a mark. */
 const NO_PIECES = /^[02]/;
+
+/** On the cut list a piece stands in its bar as `R12 22'-10 7/8"`. */
+const CUT_LIST = /^14\d\d$/;
 
 /**
  * Every piece mark on a drawing: those on leaders (a numbered bubble stands for the mark in its table) and those that stand alone or
@@ -66,7 +71,7 @@ export function markSpots({ sheet, marks, font }: DrawnSheet): readonly Spot[] {
   const known = new Set(Object.values(marks));
   return sheet.primitives.flatMap((item, index): readonly Spot[] => {
     const spot = (text: Text, mark: string, at = 0): Spot => textSpot(text, sheet.paper.height, `${String(index)} ${String(at)} ${mark}`, mark, mark);
-    if (item.kind === 'text') return NO_PIECES.test(sheet.number) ? [] : marksIn(item, known, font).map((part, at) => spot(part, part.text, at));
+    if (item.kind === 'text') return NO_PIECES.test(sheet.number) ? [] : marksIn(item, known, font, CUT_LIST.test(sheet.number)).map((part, at) => spot(part, part.text, at));
     if (item.kind !== 'callout') return [];
     const mark = item.pieces.map((piece) => marks[piece]).find((one) => one !== undefined);
     const text = item.strokes.find((stroke) => stroke.kind === 'text');

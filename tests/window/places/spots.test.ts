@@ -81,6 +81,13 @@ describe.each(sets)('piece marks to be chosen: $name', ({ set }) => {
     expect(count).toBeGreaterThan(3);
   });
 
+  it('are every piece of the cut list, on the bar that it is cut from', () => {
+    const sheets = set.sheets.filter(({ number }) => /^14\d\d$/.test(number));
+    const cut = new Set(set.cuts.flatMap(({ bars }) => bars.flatMap(({ cuts }) => cuts.map(({ mark }) => mark))));
+    expect(cut.size).toBeGreaterThan(3);
+    expect(new Set(sheets.flatMap((sheet) => markSpots({ sheet, marks, font }).map(({ id }) => id)))).toEqual(cut);
+  });
+
   it('are none in words that only look like one: a revision\'s letter, a title', () => {
     const odd = Object.fromEntries(Object.entries(marks).map(([key, mark], at) => [key, at === 0 ? 'A' : mark]));
     for (const sheet of set.sheets) expect(markSpots({ sheet, marks: odd, font }).filter((spot) => spot.id === 'A' && sheet.primitives[Number(spot.key.split(' ')[0])]!.kind === 'text'), sheet.number).toEqual([]);
