@@ -1,5 +1,6 @@
 /** From a project's text to every file of its package. */
 export { createPipeline, type Design, type Pipeline, type Units } from './pipeline.ts';
+export { earlierDesign } from './earlier-design.ts';
 export { makePackage, type Made, type PackageInput } from './make-package.ts';
 export { BUILT_KINDS, isPackageKind, PACKAGE_KINDS, type PackageKind } from './kinds.ts';
 export { keepMarks } from './keep-marks.ts';

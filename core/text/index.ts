@@ -16,6 +16,7 @@ import { command } from './en/command.ts';
 import { details } from './en/details.ts';
 import { cutList } from './en/cut-list.ts';
 import { drawings } from './en/drawings.ts';
+import { earlierIssue } from './en/earlier-issue.ts';
 import { faults } from './en/faults.ts';
 import { flatParts } from './en/flat-parts.ts';
 import { findings } from './en/findings.ts';
@@ -59,6 +60,7 @@ const table = {
   ...flatParts,
   ...cutList,
   ...drawings,
+  ...earlierIssue,
   ...faults,
   ...fieldLabels,
   ...findings,

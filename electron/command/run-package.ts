@@ -1,5 +1,5 @@
 import { printFault, type Fault } from '../../core/brief/index.ts';
-import { createPipeline, keepMarks, makePackage, PACKAGE_KINDS, type Design, type PackageFile } from '../../core/package/index.ts';
+import { createPipeline, earlierDesign, keepMarks, makePackage, PACKAGE_KINDS, type Design, type PackageFile } from '../../core/package/index.ts';
 import { say } from '../../core/text/index.ts';
 import { liesIn, mend, packagePlace, plain, printRefusal, readProject, recognize, Refused, refuseLesser, replaceFile, sameBytes, withReason, writePackage, type ProjectFile } from '../disk/index.ts';
 import { EXIT, type Io } from './io.ts';
@@ -84,9 +84,7 @@ async function writeFrom(options: Options, io: Io): Promise<number> {
 async function earlierIssue(shown: string, units: 'in' | 'mm', font: ReturnType<typeof packageTools>['font'], io: Io): Promise<Design | 'faulty'> {
   const project = await readOrRefuse(shown, io);
   if (project === null) return 'faulty';
-  const pipeline = createPipeline(font);
-  const read = pipeline.read(project.text, units);
-  const worked = read.ok ? pipeline.design(read.brief) : read;
+  const worked = earlierDesign(font, project.text, units);
   if (worked.ok) return worked.design;
   for (const fault of worked.faults) io.err(say('command.since-fault', { fault: plain(printFault(fault)) }));
   return 'faulty';

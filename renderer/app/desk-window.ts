@@ -12,6 +12,7 @@ import { createStore, type Store } from '../project/store.ts';
 import { type WorkClient } from '../worker/client.ts';
 import { type CutPlanner, cutPlanner } from '../worker/cut-planner.ts';
 import { createCuts, type Cuts } from '../worker/cuts.ts';
+import { createEarlier, type Earlier } from '../worker/earlier.ts';
 import { latest } from '../worker/latest.ts';
 import { packageMaker } from '../worker/package-maker.ts';
 import { type Laid, type LaidAnswer } from '../worker/protocol.ts';
@@ -50,6 +51,7 @@ export interface DeskWindow {
   readonly light: Store<Light>;
   readonly work: WorkClient;
   readonly cuts: Cuts;
+  readonly earlier: Earlier;
   readonly worked: Store<Worked>;
   readonly place: Store<Place>;
   readonly selection: Store<Selection>;
@@ -69,6 +71,7 @@ export function createDeskWindow(desk: Desk, work: WorkClient, newPlanner: () =>
   const selection = createStore<Selection>(NOTHING);
   const board = createStore<BoardOptions | null>(null);
   const notice = createStore<string | null>(null);
+  const earlier = createEarlier(work);
   let opened = 0;
 
   const follow = latest(
@@ -85,6 +88,7 @@ export function createDeskWindow(desk: Desk, work: WorkClient, newPlanner: () =>
       opened = now.opened;
       worked.set({ laid: null, answer: null, project: null, laidProject: null });
       selection.set(NOTHING);
+      void earlier.drop();
     }
     follow.ask(present(now.history));
   };
@@ -101,7 +105,7 @@ export function createDeskWindow(desk: Desk, work: WorkClient, newPlanner: () =>
   const light = createLight();
   const select = (part: Partial<Selection>): void => { selection.set({ ...selection.get(), ...part }); };
   return {
-    desk, session, projects, packages, light, work, cuts, worked, place, selection, board, notice, select,
+    desk, session, projects, packages, light, work, cuts, earlier, worked, place, selection, board, notice, select,
     go: (where, part) => {
       if (part !== undefined) select(part);
       place.set(where);

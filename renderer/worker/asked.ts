@@ -5,6 +5,7 @@ import { type CutList } from '../../core/shop/cut-list/index.ts';
 import { useDeskWindow } from '../app/desk-window.ts';
 import { useStore } from '../project/store.ts';
 import { keptStore } from './kept.ts';
+import { type EarlierState } from './earlier.ts';
 import { type Question, type Questions } from './protocol.ts';
 
 export interface Asked<Answer> {
@@ -14,12 +15,14 @@ export interface Asked<Answer> {
   readonly of: JsonObject | null;
   /** The cut list that it was given with, where it shows one. */
   readonly cuts: CutList | null;
+  /** The issue that it was compared with, where it shows the drawings. */
+  readonly since: EarlierState | null;
   readonly waiting: boolean;
   /** A mistake in the program that kept the answer away, in its own words. */
   readonly broken: string | null;
 }
 
-const NOT_YET: Asked<never> = { answer: null, of: null, cuts: null, waiting: false, broken: null };
+const NOT_YET: Asked<never> = { answer: null, of: null, cuts: null, since: null, waiting: false, broken: null };
 
 /** What shows the cut list, or follows it in the set. */
 const WITH_CUTS: readonly Question[] = ['sheets', 'sheet', 'tables', 'stakes'];
@@ -33,14 +36,16 @@ export function useAsked<Q extends Question>(kind: Q, ask: Questions[Q]['ask'], 
   const asked = useStore(store);
   const handed = useStore(deskWindow.cuts.handed);
   const cuts = WITH_CUTS.includes(kind) ? handed : null;
-  const stale = wanted && laidProject !== null && (asked.of !== laidProject || asked.cuts !== cuts) && !asked.waiting;
+  const compared = useStore(deskWindow.earlier.state);
+  const since = WITH_CUTS.includes(kind) ? compared : null;
+  const stale = wanted && laidProject !== null && (asked.of !== laidProject || asked.cuts !== cuts || asked.since !== since) && !asked.waiting;
   useEffect(() => {
     if (!stale || store.get().waiting) return;
     store.set({ ...store.get(), waiting: true });
     work.ask(kind, ask).then(
-      (answer) => { store.set({ answer, of: laidProject, cuts, waiting: false, broken: null }); },
-      (error: unknown) => { store.set({ ...store.get(), of: laidProject, cuts, waiting: false, broken: error instanceof Error ? error.message : String(error) }); },
+      (answer) => { store.set({ answer, of: laidProject, cuts, since, waiting: false, broken: null }); },
+      (error: unknown) => { store.set({ ...store.get(), of: laidProject, cuts, since, waiting: false, broken: error instanceof Error ? error.message : String(error) }); },
     );
-  }, [stale, store, work, kind, ask, laidProject, cuts]);
+  }, [stale, store, work, kind, ask, laidProject, cuts, since]);
   return asked;
 }

@@ -68,6 +68,8 @@ export interface Table {
   readonly rows: readonly (readonly string[])[];
   /** Column of the piece mark, where it has one. */
   readonly markColumn: number | null;
+  /** What is to be read before it: plates that are refused, and why. */
+  readonly notes?: readonly string[];
 }
 
 /** Of the drawing font. `advances`: of the letters from a blank (32) to a tilde (126), font units. */
@@ -105,6 +107,8 @@ export interface Questions {
   readonly marks: { readonly ask: { readonly text: string }; readonly answer: { readonly marks: Readonly<Record<string, string>> | null } };
   readonly tables: { readonly ask: null; readonly answer: readonly Table[] };
   readonly stakes: { readonly ask: null; readonly answer: Stakes };
+  /** Sets the project of an earlier issue, against which the drawings are clouded; null: none. One that is at fault is not taken. */
+  readonly since: { readonly ask: { readonly text: string | null }; readonly answer: { readonly faults: readonly ShownFault[] } };
   /** What has to be cut from bars. */
   readonly cutJobs: { readonly ask: null; readonly answer: readonly SectionJob[] };
   /** Hands over the cut list that was planned for these jobs; not taken where the design now has others. */
@@ -137,6 +141,8 @@ export interface PackageAsk {
   readonly text: string;
   readonly units: Units | null;
   readonly only: readonly PackageKind[] | null;
+  /** The project of an earlier issue: what changed since stands in clouds. */
+  readonly since?: string;
 }
 
 export type PackageTold =

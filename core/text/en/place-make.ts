@@ -17,6 +17,7 @@ export const placeMake = {
   'place-make.drawings': 'Drawings',
   'place-make.schedules': 'Schedules',
   'place-make.has': 'shows {mark}',
+  'place-make.refused': 'Plates that can\'t be cut so',
   'place-make.row-count': '{count} rows',
   'place-make.nothing': 'There is nothing to draw until the brief is complete.',
   'place-make.working': 'Being drawn',

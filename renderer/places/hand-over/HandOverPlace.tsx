@@ -2,6 +2,7 @@ import { type ReactElement, useState } from 'react';
 import { BUILT_KINDS, type PackageKind } from '../../../core/package/index.ts';
 import { say } from '../../../core/text/index.ts';
 import { useDeskWindow } from '../../app/desk-window.ts';
+import { EarlierIssue } from '../../parts/EarlierIssue.tsx';
 import { useStore } from '../../project/store.ts';
 import { type Units } from '../../worker/protocol.ts';
 import { FindingsState } from './FindingsState.tsx';
@@ -13,7 +14,8 @@ import { WriteBar } from './WriteBar.tsx';
 
 /** What the package will hold, what it says of itself, how the design stands, and then the writing of it. */
 export function HandOverPlace(): ReactElement {
-  const { packages } = useDeskWindow();
+  const { packages, earlier } = useDeskWindow();
+  const compared = useStore(earlier.state);
   const [kinds, setKinds] = useState<readonly PackageKind[]>(BUILT_KINDS);
   const [units, setUnits] = useState<Units | null>(null);
   const ready = useReady();
@@ -28,10 +30,11 @@ export function HandOverPlace(): ReactElement {
           <legend className="unseen">{say('place-hand-over.choose')}</legend>
           <RevisionFields />
           <PackageContents kinds={kinds} onKinds={setKinds} units={units} onUnits={setUnits} />
+          <EarlierIssue />
         </fieldset>
         <FindingsState />
       </div>
-      <WriteBar order={{ only, units }} ready={kinds.length === 0 ? 'nothing' : ready} />
+      <WriteBar order={{ only, units, since: compared.kind === 'chosen' ? compared.text : null }} ready={kinds.length === 0 ? 'nothing' : ready} />
     </div>
   );
 }

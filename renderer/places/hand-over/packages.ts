@@ -26,6 +26,8 @@ export interface PackageOrder {
   readonly only: readonly PackageKind[] | null;
   /** null: the project's own. */
   readonly units: Units | null;
+  /** The project of an earlier issue, to cloud the drawings against; null or left out: none. */
+  readonly since?: string | null;
 }
 
 export interface Packages {
@@ -101,7 +103,7 @@ export function createPackages(desk: Desk, session: SessionStore, newMaker: () =
 
   return {
     state,
-    write: async ({ only, units }) => {
+    write: async ({ only, units, since = null }) => {
       const open = session.get();
       if (open === null || making !== null || choosing) return;
       session.settle();
@@ -113,7 +115,7 @@ export function createPackages(desk: Desk, session: SessionStore, newMaker: () =
       const work: Making = { of, opened: open.opened, target: chosen.value, maker: newMaker(), files: [] };
       making = work;
       state.set({ kind: 'making', name: work.target.name, path: '', done: 0, total: 0 });
-      work.maker.start({ kind: 'package', text: textOf(of), only, units }, (told) => { hear(work, told); });
+      work.maker.start({ kind: 'package', text: textOf(of), only, units, ...(since === null ? {} : { since }) }, (told) => { hear(work, told); });
     },
     cancel: () => { if (state.get().kind === 'making') end({ kind: 'stopped' }); },
   };

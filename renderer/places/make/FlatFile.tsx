@@ -1,5 +1,6 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
+import { EarlierIssue } from '../../parts/EarlierIssue.tsx';
 import { type SheetTitle, type Table } from '../../worker/protocol.ts';
 import { type Taken } from './taken.ts';
 
@@ -19,6 +20,7 @@ export function FlatFile({ sheets, tables, taken, mark, onTake }: FlatFileProps)
       <button type="button" className="flat-file-bars" aria-current={taken.kind === 'bars' ? 'true' : undefined} onClick={() => { onTake({ kind: 'bars' }); }}>
         <span>{say('place-make.bars')}</span>
       </button>
+      <EarlierIssue />
       <h2>{say('place-make.drawings')}</h2>
       <ol>
         {sheets.map((sheet, index) => (

@@ -17,7 +17,7 @@ export function SchedulePane({ tables, id, mark }: SchedulePaneProps): ReactElem
   const table = tables.answer?.find((one) => one.id === id);
   if (tables.broken !== null) return <p role="alert" className="make-empty attention">{say('place-make.broken', { reason: tables.broken })}</p>;
   if (table === undefined) return <p className="make-empty">{say(tables.answer === null ? 'place-make.working' : 'place-make.gone')}</p>;
-  return (
+  const shown = (
     <ScheduleTable
       key={id}
       table={table}
@@ -25,5 +25,12 @@ export function SchedulePane({ tables, id, mark }: SchedulePaneProps): ReactElem
       chosen={mark}
       onChoose={(value) => { select({ mark: value === mark ? null : value }); }}
     />
+  );
+  if (table.notes === undefined) return shown;
+  return (
+    <div className="schedule-noted">
+      <ul aria-label={say('place-make.refused')}>{table.notes.map((note) => <li key={note}>{note}</li>)}</ul>
+      {shown}
+    </div>
   );
 }

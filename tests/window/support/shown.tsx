@@ -29,8 +29,8 @@ export interface ShownPlace {
 export const exampleProject = (name: string): JsonObject =>
   JSON.parse(readFileSync(new URL(`../../../shared/examples/${name}.penwright.json`, import.meta.url), 'utf8')) as JsonObject;
 
-/** A place of the window on a page, about an example, answered by the core itself. */
-export async function showPlace(View: ComponentType, example = 'juniper-flat', newPlanner?: () => CutPlanner): Promise<ShownPlace> {
+/** A place of the window on a page, about an example or a project, answered by the core itself. */
+export async function showPlace(View: ComponentType, example: string | JsonObject = 'juniper-flat', newPlanner?: () => CutPlanner): Promise<ShownPlace> {
   const direct = directWork();
   const asked: string[] = [];
   const work: WorkClient = { ...direct, ask: (kind, ask) => { asked.push(kind); return direct.ask(kind, ask); } };
@@ -47,7 +47,8 @@ export async function showPlace(View: ComponentType, example = 'juniper-flat', n
   };
   const change: ShownPlace['change'] = (what) => { act(what); };
   change(() => {
-    deskWindow.session.open(exampleProject(example), null, `${example}.penwright.json`, null);
+    if (typeof example === 'string') deskWindow.session.open(exampleProject(example), null, `${example}.penwright.json`, null);
+    else deskWindow.session.open(example, null, 'Test', null);
     root.render(<DeskWindowProvider value={deskWindow}><View /></DeskWindowProvider>);
   });
   await until('a design', () => deskWindow.worked.get().laid !== null);
