@@ -1,6 +1,8 @@
 import { type ReactElement } from 'react';
 import { say } from '../../../core/text/index.ts';
+import { useDeskWindow } from '../../app/desk-window.ts';
 import { EarlierIssue } from '../../parts/EarlierIssue.tsx';
+import { useStore } from '../../project/store.ts';
 import { type SheetTitle, type Table } from '../../worker/protocol.ts';
 import { type Taken } from './taken.ts';
 
@@ -15,12 +17,16 @@ export interface FlatFileProps {
 
 /** The labels of the drawers: the bars to cut, every drawing with its number, title and paper, then every schedule. */
 export function FlatFile({ sheets, tables, taken, mark, onTake }: FlatFileProps): ReactElement {
+  const compared = useStore(useDeskWindow().earlier.state);
   return (
     <nav className="flat-file" aria-label={say('place-make.file')}>
       <button type="button" className="flat-file-bars" aria-current={taken.kind === 'bars' ? 'true' : undefined} onClick={() => { onTake({ kind: 'bars' }); }}>
         <span>{say('place-make.bars')}</span>
       </button>
-      <EarlierIssue />
+      <details className="flat-file-clouds">
+        <summary>{say(compared.kind === 'chosen' ? 'earlier.since' : 'earlier.title', { name: compared.kind === 'chosen' ? compared.name : '' })}</summary>
+        <EarlierIssue />
+      </details>
       <h2>{say('place-make.drawings')}</h2>
       <ol>
         {sheets.map((sheet, index) => (

@@ -17,9 +17,9 @@ export function ChosenRun({ project, laid, run: name, pieces }: {
   const run = laid.stations.runs.find((one) => one.run === name);
   const place = runPlace(name);
   const paths = runPaths(project, name, laid.handles);
-  // What only stands on the run or at it is called as its handle is: `Clear width` alone would not tell whose.
+  // What only stands on the run or at it is called as its handle is: `Clear width` alone would not tell whose. A spacing has many handles.
   const own = runPaths(project, name, []);
-  const labels = new Map(laid.handles.filter(({ path }) => !own.includes(path)).map(({ path, label }) => [path, label.charAt(0).toUpperCase() + label.slice(1)]));
+  const labels = new Map(laid.handles.filter((one) => one.run === name && !own.includes(one.path) && !one.path.endsWith('.postSpacing')).map(({ path, label }) => [path, label.charAt(0).toUpperCase() + label.slice(1)]));
   return (
     <>
       <h2>{name}</h2>
