@@ -4,6 +4,7 @@
  */
 import { sheetPoint } from '../base/points.ts';
 import { columnWidths, rowsIn, tableHeight, wrapLastColumn } from '../drafting/table.ts';
+import { measureText } from '../drafting/kit.ts';
 import { type Column } from '../drafting/model.ts';
 import { type Block } from './flow.ts';
 import { type Page } from './input.ts';
@@ -67,7 +68,8 @@ function cut(
     from += most;
     const height = tableHeight(kit, part.length);
     blocks.push({
-      width: sum(widths),
+      // A title can be longer than what stands under it.
+      width: Math.max(sum(widths), Math.min(room.width, measureText(kit, title))),
       height,
       label,
       follows: options.follows === true,
