@@ -9,7 +9,7 @@ export type * from './types.ts';
 export { alleyPin, latchedHalf } from './openings/leaf-swings.ts';
 export { jambOffset } from './openings/cuts.ts';
 export * from './openings/types.ts';
-export { penArea } from './pens/holding-runs.ts';
+export { GATE_FROM_END, penArea } from './pens/holding-runs.ts';
 export { penPartOf } from './yard/pen-runs.ts';
 export { roofCorners } from './yard/roof-corners.ts';
 export type * from './catwalks/types.ts';

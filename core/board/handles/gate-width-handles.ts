@@ -3,7 +3,7 @@ import { curveHeading, curveLength, curvePoint, type Curve } from '../../base/cu
 import { type PlanPoint } from '../../base/points.ts';
 import { RETURN_GATE, returnGate } from '../../brief/holding-gate.ts';
 import { type Brief } from '../../brief/types.ts';
-import { isJambedGate, type Layout, type ManGate, type PenGate } from '../../layout/index.ts';
+import { GATE_FROM_END, isJambedGate, type Layout, type ManGate, type PenGate } from '../../layout/index.ts';
 import { say, type StringKey } from '../../text/index.ts';
 import { type Drag, type Handle } from '../types.ts';
 import { placeHandle } from './opening-handles.ts';
@@ -18,7 +18,8 @@ export function gateWidthHandles(brief: Brief, layout: Layout): readonly Handle[
     const face = layout.runs.find(({ name }) => name === gate.run)?.faces[gate.side];
     if (face === undefined || face === null) return [];
     if (gate.path.startsWith('openings[')) return [fromMiddle(gate, face, `${gate.path}.width`, `board.handle.${gate.kind}-width`)];
-    if (gate.path.startsWith('holdingPens[')) return [fromJamb(gate, face, `${gate.path}.gate`)];
+    const pen = layout.holdingPens.find(({ brief: { path } }) => path === gate.path);
+    if (pen !== undefined) return [inPen(gate, face, pen.brief.length)];
     if (gate.path !== RETURN_GATE || brief.returnAlley === null) return [];
     return [fromMiddle(gate, face, 'returnAlley.width', 'board.handle.returnWidth'), placeHandle(layout, returnGate(brief.returnAlley), gate, 'board.handle.returnGate')];
   });
@@ -33,12 +34,20 @@ function fromMiddle({ u, to, run, width }: Jambed, face: Curve<PlanPoint>, path:
   };
 }
 
-/** A holding pen's gate: the jamb toward the crowd pen stands still, the other moves. */
-function fromJamb({ from, to, run, width }: Jambed, face: Curve<PlanPoint>, path: string): Handle {
+/**
+ * A holding pen's gate: the jamb toward the crowd pen stands still and the other moves, up to the width at which the gate no longer stands
+ * clear of its pen's end; one that is wider stands in the pen's middle, and both its jambs move.
+ */
+function inPen({ u, from, to, run, width, path: pen }: Jambed, face: Curve<PlanPoint>, length: number): Handle {
+  const { least, greatest } = rangeOf('openingWidth');
   const share = from / curveLength(face);
+  const path = `${pen}.gate`;
+  const clear = length - 2 * GATE_FROM_END;
+  const wide = width > clear;
   return {
     id: path, path, label: say('board.handle.holdingGate', { run }), figure: 'length', run, at: curvePoint(face, share), grows: curveHeading(face, share) + Math.PI,
-    drag: dragOf(face, -1, to), value: width, ...rangeOf('openingWidth'),
+    drag: wide ? dragOf(face, -2, 2 * u) : dragOf(face, -1, to), value: width,
+    least: wide ? Math.max(least, clear) : least, greatest: Math.max(width, wide ? Math.min(greatest, length) : Math.min(greatest, clear)),
   };
 }
 

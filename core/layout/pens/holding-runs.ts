@@ -75,7 +75,7 @@ function penBeside(brief: Brief, pen: HoldingPenBrief, drive: Run, first: boolea
 }
 
 /** Clear of the far end of its pen a gate stands so far, where the pen is long enough (common practice, no source): cattle go out onward. */
-const GATE_FROM_END = 24;
+export const GATE_FROM_END = 24;
 
 /** A straight fence that is no part of the walk, named as a run with a face on one side. */
 function wall(name: string, a: PlanPoint, b: PlanPoint, side: Side): Run {
