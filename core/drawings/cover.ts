@@ -41,6 +41,7 @@ export function coverDrawings(input: DrawInput, set: readonly Drawing[], since: 
     since.changes.length === 0
       ? [['', say('drawings.cover.noChange'), '']]
       : since.changes.map(({ number, title, kind }) => [number, say(`drawings.cover.change.${kind}`), title]),
+    { first: { height: freeUnder(page, [notes]), count: 2 } },
   );
   const columns: readonly Column[] = [
     { title: say('drawings.cover.number'), align: 'start' }, { title: say('drawings.cover.paper'), align: 'start' }, { title: say('drawings.cover.drawing'), align: 'start' },
