@@ -18,7 +18,7 @@ export const CATWALK_PRACTICE = {
    * Flat bars across a deck that slopes more than one in eight, no farther apart than `most`; over `steepest` degrees no deck may slope
    * (29 CFR 1926.451(e)(5), from memory: one in eight, 14 in, 20 degrees).
    */
-  cleat: { plate: '3/8', thickness: 0.375, wide: 1, aside: 1, from: 1 / 8, most: 14, steepest: 20 },
+  cleat: { flat: 'flat 3/8 x 1', thickness: 0.375, wide: 1, aside: 1, from: 1 / 8, most: 14, steepest: 20 },
   /** On the deck's outer edge, welded down on it: no gap under it. */
   toeBoard: { plate: '3/16', thickness: 0.1875, height: 4, gap: 0 },
   guard: {

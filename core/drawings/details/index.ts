@@ -6,6 +6,8 @@ import { type Detail } from '../detail.ts';
 import { piecesOf } from '../gate-views.ts';
 import { type DrawInput } from '../input.ts';
 import { type Drawing } from '../../drafting/model.ts';
+import { bracketDetail } from './deck-bracket.ts';
+import { catwalkMark } from '../catwalks/shapes.ts';
 import { backstopFrame, uprightOnPost } from './backstop-frame.ts';
 import { frameCorner } from './frame-corner.ts';
 import { capDetail } from './cap.ts';
@@ -35,6 +37,13 @@ export function detailsOf(input: DrawInput): Detail[] {
     const [fence] = layout.fences.filter(({ run }) => run === ramp.name);
     return fence === undefined ? [] : [slopeEnd(brief, ramp, fence)];
   });
+  // One of each shape of bracket: marks tell them apart.
+  const brackets = input.parts.pieces.filter(({ place }) => place.kind === 'catwalk' && place.part === 'bracket');
+  const decks = layout.catwalks.flatMap((catwalk) => {
+    const first = brackets.find(({ place }) => place.kind === 'catwalk' && place.catwalk === catwalk.path);
+    return first === undefined ? [] : [{ catwalk, first }];
+  }).filter(({ first }, i, all) => all.findIndex((one) => one.first.mark === first.mark) === i)
+    .map(({ catwalk, first }) => bracketDetail(brief, catwalkMark(layout, catwalk), fenceOf(first.run, first.side), first));
   return [
     ...lapped.map((fence) => spliceDetail(brief, fence)),
     ...skinned.map((fence) => stitchDetail(brief, fence)),
@@ -48,6 +57,7 @@ export function detailsOf(input: DrawInput): Detail[] {
     ...latched.flatMap((gate) => [latchDetail(brief, marks.get(gate.path)!, piecesOf(input, gate.path), fenceOf(gate.run, gate.side).brief.post.wall), frameCorner(brief, marks.get(gate.path)!, piecesOf(input, gate.path))]),
     ...backstop.flatMap((gate) => [backstopFrame, uprightOnPost].map((of) => of(brief, gate, marks.get(gate.path)!, fenceOf(gate.run, 'left')))),
     ...ramps,
+    ...decks,
   ].filter((detail) => detail !== null);
 }
 

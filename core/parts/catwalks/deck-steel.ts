@@ -91,7 +91,7 @@ function footCleats({ brief: { width } }: Catwalk, frame: StretchFrame, one: Par
     const height = part.heights[0] + (part.heights[1] - part.heights[0]) * share;
     const rise = half * Math.tan(part.slope);
     const middle = x + (share - 0.5) * long;
-    make.plate(whereOf(frame, one), 'cleat', 'foot-cleat', cleat.plate, { long: width - 2 * cleat.aside, high: cleat.wide }, {
+    make.bar(whereOf(frame, one), 'cleat', 'foot-cleat', cleat.flat, { long: width - 2 * cleat.aside }, [SQUARE, SQUARE], {
       plan: [at(cleat.aside, -half), at(cleat.aside, half), at(width - cleat.aside, half), at(width - cleat.aside, -half)],
       roll: rectangleOf(middle - half, middle + half, cleat.aside, width - cleat.aside),
       low: inches(height - Math.abs(rise)), high: inches(height + Math.abs(rise) + cleat.thickness), over: inches(0),

@@ -1,7 +1,7 @@
 /** One piece of a catwalk before it has a mark: what its drafts have in common. */
 import { type Vec } from '../../base/points.ts';
 import { inches, pounds } from '../../base/quantity.ts';
-import { gateSection, gateSheet } from '../../brief/gate-steel.ts';
+import { gateFlat, gateSection, gateSheet } from '../../brief/gate-steel.ts';
 import { type Side } from '../../brief/types.ts';
 import { type FlatShape } from '../../base/flat-shape.ts';
 import { pieceKey, type DraftPiece } from '../draft-piece.ts';
@@ -41,7 +41,7 @@ export function makerOf(catwalk: string, counts: Map<string, number>, into: Draf
   };
   return {
     bar: (where, kind, part, name, { long, short }, ends, seat) => {
-      const section = gateSection(name);
+      const section = name.startsWith('flat ') ? gateFlat(name) : gateSection(name);
       const cut = short !== undefined && ends.some((end) => end.kind !== 'square');
       add(where, kind, part, seat, {
         section: section.name, length: inches(long), lengthShort: cut ? inches(short) : null, flatHeight: null,

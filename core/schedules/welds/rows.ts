@@ -5,6 +5,7 @@ import { type Parts } from '../../parts/index.ts';
 import { STEEL_DENSITY } from '../../steel/index.ts';
 import { figure, length, text, type Column, type Units } from '../column.ts';
 import { capWelds } from './cap-welds.ts';
+import { catwalkWelds } from './catwalk-welds.ts';
 import { fenceWelds } from './fence-welds.ts';
 import { gateWelds } from './gate-welds.ts';
 import { type Weld, type WeldLot } from './types.ts';
@@ -22,7 +23,7 @@ export interface WeldRow {
 
 /** Every weld between pieces, in the order of the walk within each kind. */
 export const weldLots = (brief: Brief, layout: Layout, parts: Parts): readonly WeldLot[] =>
-  [...fenceWelds(brief, layout, parts), ...capWelds(brief, layout, parts), ...gateWelds(brief, layout, parts)].filter(({ count }) => count > 0);
+  [...fenceWelds(brief, layout, parts), ...capWelds(brief, layout, parts), ...gateWelds(brief, layout, parts), ...catwalkWelds(brief, layout, parts)].filter(({ count }) => count > 0);
 
 /** The weld list: filler is volume by the density of steel over the share of it that ends up in the weld. */
 export function weldRows(brief: Brief, layout: Layout, parts: Parts): readonly WeldRow[] {

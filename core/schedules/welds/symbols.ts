@@ -92,3 +92,15 @@ export const barrelWall = (barrel: number): Inches => {
 };
 /** A cap's edge on its post's end, in the shop. */
 export const capWeld = (brief: Brief, cap: Inches, wall: Inches): Weld => fillet(brief, 'cap-post', thinnest(cap, wall), { allRound: true });
+/** A bracket of a deck on its post, on both sides; and a bearer on its brackets, on both sides. */
+export const bracketWeld = (brief: Brief, joint: 'bracket-post' | 'bearer-bracket', thinner: Inches): Weld => fillet(brief, joint, thinner, { field: true }, true);
+/** A seam along a part of a deck: its plate on the bearers and its toe board in stitches from one side, its foot cleats and treads along both edges. */
+export function deckSeamWeld(brief: Brief, joint: 'deck-bearer' | 'toe-deck' | 'cleat-deck' | 'tread-stringer', thinner: Inches): Weld {
+  const both = joint === 'cleat-deck' || joint === 'tread-stringer';
+  const weld = fillet(brief, joint, thinner, { field: joint === 'deck-bearer' }, both);
+  if (both) return weld;
+  return { ...weld, symbol: { ...weld.symbol, arrow: stitched(brief, weld.symbol.arrow!) } };
+}
+/** The end of a catwalk's bar on what it meets, all round. */
+export const deckEndWeld = (brief: Brief, joint: 'bearer-cross' | 'leg-end' | 'guard-post' | 'guard-rail' | 'stringer-deck' | 'step-rail', thinner: Inches): Weld =>
+  fillet(brief, joint, thinner, { allRound: true, field: joint !== 'bearer-cross' });

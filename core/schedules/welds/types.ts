@@ -6,6 +6,8 @@ export type WeldJoint =
   | 'rail-lapped' | 'rail-coped' | 'rail-splice' | 'rail-mitre' | 'skin-rail' | 'skin-seam' | 'plate-post' | 'plate-rail'
   | 'frame-corner' | 'frame-splice' | 'bar-frame' | 'gate-skin' | 'hinge-leaf' | 'hinge-jamb' | 'ring-leaf' | 'stop-jamb' | 'tooth-rail'
   | 'upright-post' | 'beam-upright' | 'guide-end' | 'spring-eye'
+  | 'deck-bearer' | 'bearer-joint' | 'bearer-cross' | 'bearer-bracket' | 'bracket-post' | 'leg-end' | 'toe-deck' | 'cleat-deck' | 'guard-post' | 'guard-mitre' | 'guard-rail'
+  | 'stringer-deck' | 'tread-stringer' | 'step-rail'
   | 'latch-leaf' | 'latch-jamb' | 'cap-post' | 'gusset-frame' | 'tab-post';
 
 /** How a joint is welded: its symbol and the thickness of the thinner part. */
