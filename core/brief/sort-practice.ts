@@ -10,6 +10,8 @@ export const SORT_PRACTICE = {
   depth: 240,
   /** From a pen's start to its gate, and past the gate to its end at least: the jamb posts and a bay. */
   jambRoom: 24,
+  /** Between an open leaf and the fence across the alley, at most: through more an animal goes past, or puts its head. */
+  mostGap: 8,
   /** Clear between two posts that are not one (geometry contract). */
   postsApart: 0.5,
 } as const;

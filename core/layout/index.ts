@@ -7,6 +7,7 @@ export { fromLowEnd } from './ramps/along.ts';
 export { rampParts, type RampPart } from './ramps/ramp-fences.ts';
 export type * from './types.ts';
 export { alleyPin, latchedHalf } from './openings/leaf-swings.ts';
+export { distanceToFace } from './openings/distance-to-face.ts';
 export { jambOffset } from './openings/cuts.ts';
 export * from './openings/types.ts';
 export { GATE_FROM_END, penArea } from './pens/holding-runs.ts';

@@ -9,12 +9,18 @@ const numbered = (name: string, count: number): readonly string[] => Array.from(
 const holdingNames = (count: number): readonly string[] =>
   numbered('hold', count).flatMap((name, i) => [name, ...(i === 0 ? [`${name}-start`] : []), `${name}-back`, `${name}-end`]);
 
+/** The sort alley's runs, each with the fences of its pen: the start of one that the pen before it on its side has built is that one's end. */
+const sortNames = (pens: readonly { readonly side: string }[]): readonly string[] => pens.flatMap(({ side }, i) => {
+  const name = `sort-${String(i + 1)}`;
+  return [name, ...(i > 0 && pens[i - 1]!.side === side ? [] : [`${name}-in`]), `${name}-back`, `${name}-out`];
+});
+
 /** The names of the runs of a project, in walking order, and `chute` for the whole of it. */
 function runNames({ file }: Judged): readonly string[] {
   const ramps = file.ramps ?? [];
   return [
     ...holdingNames(file.holdingPens?.length ?? 0), ...numbered('alley', file.alley?.runs?.length ?? 1), 'crowd-pen', 'junction', 'chute', ...numbered('chute', file.chute?.runs?.length ?? 0),
-    ...(file.squeezePad === undefined ? [] : ['squeeze-pad']), ...numbered('sort', file.sortPens?.length ?? 0),
+    ...(file.squeezePad === undefined ? [] : ['squeeze-pad']), ...sortNames(file.sortPens ?? []),
     ...numbered('return', file.returnAlley?.runs?.length ?? 0),
     ...numbered('load', ramps.filter(({ kind }) => kind === 'load').length), ...numbered('unload', ramps.filter(({ kind }) => kind === 'unload').length),
   ];

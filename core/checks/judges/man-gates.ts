@@ -7,8 +7,9 @@ import { meets } from '../rules/limit.ts';
 import { rules } from '../rules/table.ts';
 import { printed, printedSmall } from '../words/print.ts';
 import { animalPass } from './animal-pass.ts';
+import { confinedPlaces } from './confined-places.ts';
 
-/** Where cattle are shut in and people go after them, with the runs whose fences stand round it. */
+/** Where cattle are driven together and the last one turns on people, with the runs whose fences stand round it. */
 const CONFINED = [
   { place: 'crowd-pen', holds: (run: string) => run === 'crowd-pen' || run === 'junction' },
   { place: 'chute', holds: (run: string) => run.startsWith('chute-') },
@@ -19,12 +20,11 @@ export const manGatesOf = ({ layout }: Context): readonly ManGate[] => layout.op
 const namesOf = (gates: readonly JambedGate[]): string => gates.map(({ path }) => path).join(', ');
 
 /** Every man gate here swings to the cattle, is shut by a spring and has no latch; so each place needs one. Measured: how many it has. */
-export const manGate: Judge = (context) => CONFINED.map(({ place, holds }): Outcome => {
-  const gates = manGatesOf(context).filter(({ run }) => holds(run));
-  const at = gates[0]?.at ?? (place === 'chute' ? context.layout.mouth : context.layout.pivot);
+export const manGate: Judge = (context) => confinedPlaces(context.brief, context.layout).map(({ place, at, holds }): Outcome => {
+  const gates = manGatesOf(context).filter(holds);
   const count = gates.length;
   const where = count === 0 ? say('where.noManGateHere', { place }) : say('where.manGates', { place, count, names: namesOf(gates) });
-  return judged(count >= rules['man-gate'].limit.values.each, count, where, at);
+  return judged(count >= rules['man-gate'].limit.values.each, count, where, gates[0]?.at ?? at);
 });
 
 /** Each man gate by itself. */

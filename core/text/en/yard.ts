@@ -1,6 +1,7 @@
 /** Words of the squeeze pad, its roof, the floors and the sort pens. */
 export const yard = {
   'openings.sortGate': 'opens across the sort alley and turns cattle into the pen; hung on the jamb that is passed last, {post}; latch on the side away from the cattle',
+  'where.sortGap': '{name}: its open leaf leaves {gap} to the fence across the sort alley, through which cattle go past; {most} at most (common practice, no source)',
   'where.sortGates': '{count} past the squeeze: {names}',
   'where.sortGateOut': '{names}: no gate stands there, see foul-opening',
   'board.handle.padLength': 'length of the squeeze pad',
