@@ -134,7 +134,7 @@ describe('a strict run', () => {
       expect((await run(home, PART)).code).toBe(0);
     }));
 
-  // A way out for people and one for the last animal, in the crowd pen and in the chute.
+  // A way out for people from each place, and one for the last animal in the crowd pen and in the chute.
   const safe = structuredClone(project);
   put(safe, ['openings'], [
     { kind: 'man-gate', run: 'crowd-pen', side: 'right', at: '15 ft', width: 14 },
@@ -142,6 +142,11 @@ describe('a strict run', () => {
     // On the side away from the catwalk: nobody steps out under its deck.
     { kind: 'man-gate', run: 'chute', side: 'right', at: 30, width: 14 },
     { kind: 'man-gate', run: 'chute', side: 'right', at: 480, width: 28 },
+    { kind: 'man-gate', run: 'hold-1-back', side: 'right', at: '4 ft', width: 14 },
+    { kind: 'man-gate', run: 'squeeze-pad', side: 'right', at: '4 ft', width: 14 },
+    { kind: 'man-gate', run: 'sort-1-back', side: 'left', at: '4 ft', width: 14 },
+    { kind: 'man-gate', run: 'load-1', side: 'right', at: '17 ft', width: 14 },
+    { kind: 'man-gate', run: 'unload-1', side: 'left', at: '4 ft', width: 14 },
     { kind: 'backstop', run: 'chute', at: 96, held: 'rope' },
   ]);
 
