@@ -124,10 +124,14 @@ function drawProject(draw: Draw): ProjectJson {
     ...project,
     ...subjects,
     ...(draw.chance(0.3) ? { catwalks: randomCatwalks(draw, { alley, chute, ...corner, hand, ramps: rampRuns((subjects['ramps'] ?? []) as readonly ProjectJson[]) }, Math.min(...[base, ...others].map(({ height }) => height)), length) } : {}),
-    ...(draw.chance(0.6) ? { openings: randomProjectOpenings(draw, { alley, chute, ...corner, hand }, length) } : {}),
+    ...(draw.chance(0.6) ? { openings: [...randomProjectOpenings(draw, { alley, chute, ...corner, hand }, length), ...penGates(draw, (subjects['sortPens'] ?? []) as readonly ProjectJson[])] } : {}),
     ...(draw.chance(0.12) ? { returnAlley: randomReturn(draw, chute, corner.width, length) } : {}),
   };
 }
+
+/** A man gate in the back fence of each sort pen, some near the end of it. */
+const penGates = (draw: Draw, pens: readonly ProjectJson[]): readonly ProjectJson[] =>
+  pens.map(({ side }, i) => ({ kind: 'man-gate', run: `sort-${String(i + 1)}-back`, side, at: draw.figure(12, 228), width: draw.figure(10, 30) }));
 
 /** Whole project files, for properties: fast-check shrinks them. */
 export const projectArbitrary: fc.Arbitrary<ProjectJson> = fc.gen().map((gen) => {
