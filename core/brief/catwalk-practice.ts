@@ -13,7 +13,7 @@ export const CATWALK_PRACTICE = {
    */
   bracket: { plate: '3/8', thickness: 0.375, share: 0.6, leastShare: 0.35, tip: 3, ground: 2, mostReach: 30 },
   /** Under the tip of a bracket that is shallow or long, and under a deck's end that is not on a post. */
-  leg: { section: 'pipe 1 1/2 sch 40', offPost: 6, foot: { plate: '1/4', thickness: 0.25, side: 6 } },
+  leg: { section: 'pipe 1 1/2 sch 40', offPost: 6, foot: { plate: '1/4', thickness: 0.25, side: 6, anchor: 0.5, inset: 1 } },
   /**
    * Flat bars across a deck that slopes more than one in eight, no farther apart than `most`; over `steepest` degrees no deck may slope
    * (29 CFR 1926.451(e)(5), from memory: one in eight, 14 in, 20 degrees).

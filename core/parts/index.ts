@@ -8,6 +8,7 @@ export { beamHeight } from './gates/backstop.ts';
 export { isBar, isRolled, lengthToCut, longestStock, stockLengths, stockSheets } from './stock.ts';
 export { fitsSheet, skinCourses, type StockSheets } from './skin-courses.ts';
 export { isRampFence } from './ramps/ramp-pieces.ts';
+export { stepCorners } from './ramps/form-template.ts';
 export { rampConcrete, type FormRow, type RampConcrete } from './ramps/concrete.ts';
 export { bracketSize, deckBuild, type DeckBuild } from './catwalks/build.ts';
 export { ventHole, type VentHole } from './vent-hole.ts';

@@ -1,9 +1,9 @@
 import { type PieceKind } from './types.ts';
 
-/** The letter that a kind's marks begin with: rail, post, cap of a post, skin, closing plate, piece of a gate, cleat, deck, bumper; bearer, bracket, toe board, guard and step of a catwalk. */
+/** The letter that a kind's marks begin with: rail, post, cap of a post, skin, closing plate, piece of a gate, cleat, deck, bumper; bearer, bracket, toe board, guard and step of a catwalk; template of a ramp's forms. */
 const LETTER: Readonly<Record<PieceKind, string>> = {
   rail: 'R', post: 'P', cap: 'V', skin: 'S', plate: 'C', gate: 'G', cleat: 'K', deck: 'D', bumper: 'B',
-  bearer: 'E', bracket: 'A', 'toe-board': 'T', guard: 'U', step: 'F',
+  bearer: 'E', bracket: 'A', 'toe-board': 'T', guard: 'U', step: 'F', form: 'W',
 };
 
 /** Numbers of more digits are a person's own marks: they are never given again, but do not drive the count on. */

@@ -4,7 +4,7 @@ import { type Inches, type Pounds, type Radians } from '../base/quantity.ts';
 import { type PlanPoint, type Vec } from '../base/points.ts';
 import { type Side } from '../brief/types.ts';
 
-export type PieceKind = 'rail' | 'post' | 'cap' | 'skin' | 'plate' | 'gate' | 'cleat' | 'deck' | 'bumper' | 'bearer' | 'bracket' | 'toe-board' | 'guard' | 'step';
+export type PieceKind = 'rail' | 'post' | 'cap' | 'skin' | 'plate' | 'gate' | 'cleat' | 'deck' | 'bumper' | 'bearer' | 'bracket' | 'toe-board' | 'guard' | 'step' | 'form';
 
 /**
  * How an end is cut. Mitre: positive where the long point is on the bend's outside; on a straight piece, which can be turned over, the
@@ -46,6 +46,8 @@ export type Place =
   | { readonly kind: 'cleat'; readonly up: Inches }
   /** Across the truck's end of a dock. */
   | { readonly kind: 'bumper' }
+  /** A template of so many steps of a ramp, shown against the lowest of them. */
+  | { readonly kind: 'form'; readonly steps: number }
   | CatwalkPlace;
 
 /**

@@ -2,7 +2,7 @@ import { type Layout } from '../layout/index.ts';
 import { type DraftPiece } from './draft-piece.ts';
 import { type PieceKind } from './types.ts';
 
-const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, cap: 2, skin: 3, plate: 4, gate: 5, deck: 6, cleat: 7, bumper: 8, bracket: 9, bearer: 10, 'toe-board': 11, guard: 12, step: 13 };
+const KIND_ORDER: Readonly<Record<PieceKind, number>> = { rail: 0, post: 1, cap: 2, skin: 3, plate: 4, gate: 5, deck: 6, cleat: 7, bumper: 8, bracket: 9, bearer: 10, 'toe-board': 11, guard: 12, step: 13, form: 14 };
 
 /** Pieces in the order of the walk: run, side (left first), bay, kind, then from the ground up. */
 export function walkOrder(layout: Layout, pieces: readonly DraftPiece[]): readonly DraftPiece[] {
@@ -34,6 +34,7 @@ function heightOf({ place }: DraftPiece): number {
     case 'cap':
       return place.foot;
     case 'post':
+    case 'form':
     case 'bumper':
       return 0;
     case 'catwalk':

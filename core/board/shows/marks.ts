@@ -49,6 +49,7 @@ function callouts(piece: Piece, fence: Fence, scale: number): CalloutSpec[] {
     case 'cap':
     case 'deck':
     case 'cleat':
+    case 'form':
     case 'bumper':
     case 'gate':
     case 'catwalk':

@@ -45,6 +45,7 @@ function shapesOf(piece: Piece, fence: Fence | undefined, closed: boolean, scale
     case 'cap':
     case 'deck':
     case 'cleat':
+    case 'form':
     case 'bumper':
       return [];
     case 'gate':

@@ -6,7 +6,7 @@ import { type CalloutSpec, type DimensionSpec, type Running, type Shape, type Vi
 import { runningDepth } from '../../drafting/running.ts';
 import { footHeight } from '../../drafting/view.ts';
 import { type Ramp } from '../../layout/index.ts';
-import { RAMP_PRACTICE, type Piece } from '../../parts/index.ts';
+import { RAMP_PRACTICE, type Piece, stepCorners } from '../../parts/index.ts';
 import { say } from '../../text/index.ts';
 import { printAngle } from '../../units/index.ts';
 import { type Block } from '../flow.ts';
@@ -90,7 +90,7 @@ function shapesOf(ramp: Ramp, pieces: readonly Piece[]): Shape[] {
   const tall = Math.min(bumper.tall, height);
   return [
     line(PENS.thin, { x: -10, y: 0 }, { x: length + 24, y: 0 }),
-    ...(figures.surface.kind === 'stepped' ? [line(PENS.center, { x: 0, y: foot }, { x: run, y: height }), ...stepShapes(ramp)] : deckShapes(ramp, pieces)),
+    ...(figures.surface.kind === 'stepped' ? [line(PENS.center, { x: 0, y: foot }, { x: run, y: height }), ...stepShapes(ramp), ...formShapes(ramp, pieces)] : deckShapes(ramp, pieces)),
     ...outline(PENS.outline, [
       { x: length, y: height - tall }, { x: length + bumper.thick, y: height - tall }, { x: length + bumper.thick, y: height }, { x: length, y: height },
     ], block?.key),
@@ -108,6 +108,12 @@ function stepShapes({ figures, length }: Ramp): Shape[] {
   }
   const end = Math.max(length, run + 1e-9);
   return outline(PENS.outline, [...corners, ...(length - run > 1e-6 ? [{ x: end, y: height }] : []), { x: end, y: 0 }]);
+}
+
+/** The template of the forms where it is laid against the lowest steps. */
+function formShapes({ figures: { surface } }: Ramp, pieces: readonly Piece[]): Shape[] {
+  if (surface.kind !== 'stepped') return [];
+  return pieces.flatMap(({ key, place }) => (place.kind === 'form' ? outline(PENS.hidden, stepCorners(place.steps, surface.riser, surface.tread), key) : []));
 }
 
 /** Surface and underside of the planks, the dock's too; the cleats on them. */
@@ -155,6 +161,9 @@ function calloutsOf(ramp: Ramp, pieces: readonly Piece[]): CalloutSpec[] {
     ...(block === undefined ? [] : [{
       text: block.mark, target: viewPoint(length + bumper.thick / 2, height - tall / 2), piece: block.key, toward: { x: 1, y: 0.4 }, layer: 'MARKS' as const,
     }]),
+    ...pieces.flatMap(({ key, mark, place, length, flatHeight }): CalloutSpec[] => (place.kind !== 'form' ? [] : [{
+      text: say('drawings.ramp.form', { mark, count: place.steps }), target: viewPoint(length * 0.75, flatHeight! * 0.25), piece: key, toward: { x: 0.6, y: -1 }, layer: 'MARKS',
+    }])),
     { text: say('drawings.ramp.slope', { slope: printAngle(slope) }), target: viewPoint(run * 0.4, foot + (height - foot) * 0.4), piece: null, toward: { x: -0.6, y: 1 }, layer: 'NOTES' },
   ];
 }

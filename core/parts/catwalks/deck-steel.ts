@@ -1,9 +1,11 @@
 /** What a deck is: its plates, the bearers under their edges, brackets at the posts, legs where there is no post. */
-import { straightPath } from '../../base/flat-shape.ts';
+import { flatArea } from '../../base/flat-curves.ts';
+import { type FlatShape, straightPath } from '../../base/flat-shape.ts';
 import { add, planPoint, scale, sub, type PlanPoint, type Vec } from '../../base/points.ts';
 import { SAME_ANGLE } from '../../base/tolerance.ts';
 import { CATWALK_PRACTICE } from '../../brief/catwalk-practice.ts';
 import { gateSection } from '../../brief/gate-steel.ts';
+import { boltHole } from '../../steel/index.ts';
 import { type Catwalk, type DeckPost } from '../../layout/index.ts';
 import { inches, radians } from '../../base/quantity.ts';
 import { type EndCut } from '../types.ts';
@@ -12,6 +14,13 @@ import { type PartFrame, type StretchFrame } from './frame.ts';
 import { rectangleOf, SQUARE, type Maker, type Where } from './own.ts';
 
 const { deck, cleat, bearer, bracket, leg } = CATWALK_PRACTICE;
+
+/** A leg's foot with a hole in each corner for an anchor. */
+const FOOT: FlatShape = {
+  outer: straightPath(rectangleOf(0, leg.foot.side, 0, leg.foot.side)),
+  holes: rectangleOf(leg.foot.inset, leg.foot.side - leg.foot.inset, leg.foot.inset, leg.foot.side - leg.foot.inset)
+    .map((center) => ({ kind: 'circle', center, radius: boltHole(leg.foot.anchor) / 2 })),
+};
 
 export function deckSteel(catwalk: Catwalk, frame: StretchFrame, make: Maker): void {
   const { bearers, brackets } = deckBuild(catwalk.lowest, catwalk.slope);
@@ -155,5 +164,5 @@ function legUnder(where: Where, at: Vec, flat: Vec, under: number, make: Maker):
     roll: rectangleOf(flat.x - half, flat.x + half, flat.y - half, flat.y + half),
   });
   make.bar(where, 'bracket', 'leg', section, { long: legLength(under) }, [SQUARE, SQUARE], { ...box(r), low: inches(foot.thickness), high: inches(under) });
-  make.plate(where, 'bracket', 'foot', foot.plate, { long: foot.side, high: foot.side }, { ...box(foot.side / 2), low: inches(0), high: inches(foot.thickness) });
+  make.plate(where, 'bracket', 'foot', foot.plate, { long: foot.side, high: foot.side, area: flatArea(FOOT), flat: FOOT }, { ...box(foot.side / 2), low: inches(0), high: inches(foot.thickness) });
 }

@@ -3,6 +3,7 @@ import { type Fence, type Layout } from '../../layout/index.ts';
 import { type DraftPiece } from '../draft-piece.ts';
 import { type FaultList } from '../faults.ts';
 import { deckPieces } from './deck-pieces.ts';
+import { formTemplate } from './form-template.ts';
 import { copedSlopeRails, lappedSlopeRails, slopedSpans } from './slope-rails.ts';
 import { slopeSkins } from './slope-skins.ts';
 
@@ -17,6 +18,6 @@ export function rampPieces(brief: Brief, layout: Layout, faults: FaultList): rea
       ...(sloped.fence.brief.construction === 'lapped' ? lappedSlopeRails(brief, sloped, faults) : copedSlopeRails(brief, sloped, faults)),
       ...slopeSkins(brief, sloped, faults),
     ]);
-    return [...fenced, ...deckPieces(ramp)];
+    return [...fenced, ...deckPieces(ramp), ...formTemplate(ramp)];
   });
 }

@@ -16,7 +16,7 @@ const WORK: Readonly<Partial<Record<PieceKind, StepWork>>> = { rail: 'rails', sk
 
 export function erectionSteps(layout: Layout, parts: Parts): readonly ErectionStep[] {
   const runs = outward(layout);
-  const fixed = parts.pieces.filter(({ place }) => place.kind !== 'gate');
+  const fixed = parts.pieces.filter(({ place }) => place.kind !== 'gate' && place.kind !== 'form');
   const pivotPost = layout.posts.find(({ kind }) => kind === 'pivot-post');
   const isPivot = (piece: Piece): boolean => pivotPost !== undefined && (piece.place.kind === 'post' || piece.place.kind === 'cap')
     && Math.hypot(piece.place.at.x - pivotPost.at.x, piece.place.at.y - pivotPost.at.y) < 1e-6;

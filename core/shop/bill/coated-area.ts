@@ -18,6 +18,8 @@ export function coatedArea(brief: Brief, parts: Parts): CoatedArea {
   let area = 0;
   let pieces = 0;
   for (const piece of parts.pieces) {
+    // A template is a tool, and no part of what is built.
+    if (piece.kind === 'form') continue;
     if (!isBar(piece)) {
       area += 2 * faceOf(piece);
       pieces += 1;

@@ -83,7 +83,7 @@ export const catwalks = {
   'drawings.catwalk.note.inLine': 'Where the deck ends on the slope its steps go on in line with it, as wide as the deck: local codes may ask for 22 in clear.',
   'drawings.catwalk.note.parts': 'Deck of raised-pattern plate, 3/16 in, welded on two bearers under its edges; mitre each end half the part\'s turn.',
   'drawings.catwalk.note.edge': 'Its edge at the fence just clears the backs of the posts; where the fence curves it stands off them by 1 in at most.',
-  'drawings.catwalk.note.brackets': 'A bracket on the back of every post; a leg on a foot plate where a bracket is long or shallow and where the deck ends off a post.',
+  'drawings.catwalk.note.brackets': 'A bracket on the back of every post; a leg on a foot plate where a bracket is long or shallow and where the deck ends off a post. Its four holes are for 1/2 in anchors where it stands on concrete: anchors are a licensed designer\'s to choose and set.',
   'drawings.catwalk.note.bedded': 'The deck lies too near the ground for brackets: bed it level on concrete or compacted gravel.',
   'drawings.catwalk.note.toe': 'Toe boards welded down on the deck\'s open edges, no gap; none across the steps.',
   'drawings.catwalk.note.guarded': 'Guard on the open edges: top rail {guard} over the deck, midrail halfway, open at the steps.',

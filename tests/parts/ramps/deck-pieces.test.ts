@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { flatArea } from '../../../core/base/flat-curves.ts';
 import { degrees, inches } from '../../../core/base/quantity.ts';
 import { rampFigures, type Ramp } from '../../../core/layout/index.ts';
 import { rampConcrete, type Piece } from '../../../core/parts/index.ts';
@@ -60,5 +61,24 @@ describe('the concrete of a stepped ramp', () => {
   it('is none where the ramp is cleated', () => {
     const figures = rampFigures({ dockHeight: inches(48), dockLength: inches(60), surface: { kind: 'cleated', slope: degrees(20), cleat: inches(2) } });
     expect(rampConcrete({ ...ramp, figures } satisfies Ramp)).toBeNull();
+  });
+});
+
+describe('the template of a stepped ramp\'s forms', () => {
+  const [form, ...more] = partsOf(withRamp(LOAD)).pieces.filter(({ kind }) => kind === 'form');
+
+  it('is one plate of three steps, cut as they rise', () => {
+    expect(more).toEqual([]);
+    // 14 in treads, 48/14 in risers: three of them in 42 in.
+    expect([form!.length, form!.section]).toEqual([42, '14 ga']);
+    expect(form!.flatHeight).toBeCloseTo(3 * (48 / 14), 6);
+    // By hand: one, two and three risers high over a tread each.
+    expect(flatArea(form!.flat!)).toBeCloseTo(14 * (48 / 14) * 6, 6);
+    // 14 ga is 0.0747 in (gauge table) and 3.125 lb a square foot as it prints.
+    expect(form!.weight / ((14 * 48 * 6) / 14 / 144)).toBeCloseTo(3.125, 1);
+  });
+
+  it('is none for a cleated ramp', () => {
+    expect(partsOf(withRamp(UNLOAD)).pieces.some(({ kind }) => kind === 'form')).toBe(false);
   });
 });
