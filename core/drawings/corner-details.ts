@@ -213,9 +213,15 @@ export function mouthDetail(input: DrawInput): Detail | null {
     facePoint(funnel, last - STUB, 0), facePoint(chute, first + STUB, 0),
   ]);
   const middle = { x: (bounds.left + bounds.right) / 2, y: (bounds.low + bounds.high) / 2 };
-  const railAt = (fence: Fence, u: number, toward: Vec): CalloutSpec[] => {
-    const piece = topRails(input, fence).find((rail) => rail.place.kind === 'rail' && rail.place.from <= u && rail.place.to >= u);
-    return piece === undefined ? [] : [{ text: piece.mark, target: at(facePoint(fence, u, fence.section.kr)), piece: piece.key, toward, layer: 'MARKS' }];
+  // The rail of which most is seen, in the middle of what is seen of it.
+  const railIn = (fence: Fence, from: number, to: number, toward: Vec): CalloutSpec[] => {
+    const seen = topRails(input, fence).flatMap((piece) => {
+      if (piece.place.kind !== 'rail') return [];
+      const [a, b] = [Math.max(from, piece.place.from), Math.min(to, piece.place.to)];
+      return b > a ? [{ piece, u: (a + b) / 2, length: b - a }] : [];
+    });
+    const most = seen.toSorted((a, b) => b.length - a.length)[0];
+    return most === undefined ? [] : [{ text: most.piece.mark, target: at(facePoint(fence, most.u, fence.section.kr)), piece: most.piece.key, toward, layer: 'MARKS' }];
   };
   const end = span.end;
   return {
@@ -239,8 +245,8 @@ export function mouthDetail(input: DrawInput): Detail | null {
     },
     callouts: [
       ...markOf(input, corner, sub(corner.at, face)),
-      ...railAt(funnel, last - STUB / 2, sub(corner.at, face)),
-      ...railAt(chute, first + STUB / 2, sub(corner.at, face)),
+      ...railIn(funnel, last - STUB, last, sub(corner.at, face)),
+      ...railIn(chute, first, first + STUB, sub(corner.at, face)),
       ...(end.kind === 'mitre'
         ? [{
             text: say('drawings.corner.mitre', { angle: String(Math.round((end.mitre * 180 * 100) / Math.PI) / 100) }),

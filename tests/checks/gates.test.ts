@@ -81,8 +81,10 @@ describe('a leaf on its post', () => {
     const pieces = partsOf(made).pieces.filter(({ place }) => place.kind === 'gate' && place.moves);
     const sum = pieces.reduce((total, piece) => total + piece.weight, 0);
     // Frame 2 sch 40, 139.25 by 57 outside: axes 2·(136.875 + 54.625) in at 3.65 lb/ft. Bars 3 of about 135.2 in of 1 1/2 at 2.72 lb/ft.
-    // Skin 136.875 x 54.625 in of 12 ga at 4.375 lb/ft².
-    const byHand = (2 * (136.875 + 54.625) * 3.65) / 12 + (3 * 135.2 * 2.72) / 12 + (136.875 * 54.625 * 4.375) / 144;
+    // Skin 136.875 x 54.625 in of 12 ga at 4.375 lb/ft². Gussets 4 of 1/4 in at 10.21 lb/ft², 4 in legs with their tips 1/2 in wide: the
+    // square of 4 less the two halves of 3 1/2 and the inner corner's of 1/2.
+    const gussets = (4 * (16 - 3.5 ** 2 / 2 - 0.5 ** 2 / 2) * 10.21) / 144;
+    const byHand = gussets + (2 * (136.875 + 54.625) * 3.65) / 12 + (3 * 135.2 * 2.72) / 12 + (136.875 * 54.625 * 4.375) / 144;
     expect(sum / byHand).toBeCloseTo(1, 2);
   });
 });
