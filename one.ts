@@ -1,3 +1,4 @@
 import { drawProject, drawnBreaches } from './tests/support/drawn.ts';
-import { randomProjects } from './tests/support/random-brief.ts';
-for (const [s,i] of [[103,11]]) { const p=[...randomProjects(s!,25)][i!] as any; const o=drawProject(JSON.stringify(p)); if (o.drawn) { console.log(drawnBreaches(o.set).slice(0,12)); const k='rail/junction/right/4/7'; console.log(o.set.parts.pieces.find(q=>q.key===k)); for (const s of o.set.sheets.filter(s=>s.number==='403')) for (const q of s.primitives) if ((q as any).pieces?.includes(k)) console.log(JSON.stringify(q)); } }
+import fs from 'node:fs'; import { writePdf } from './core/writers/index.ts'; import { makePdf } from './electron/pdf/index.ts'; import { drawingFont } from './tests/support/drawn.ts';
+const o=drawProject(fs.readFileSync('shared/examples/winter-quill.penwright.json','utf8')); if (o.drawn) { console.log(drawnBreaches(o.set).slice(0,12)); const some=o.set.sheets.filter(s=>/^15/.test(s.number)); console.log(some.length);
+fs.writeFileSync('/tmp/prof/n.pdf', await writePdf(some, drawingFont, {title:'',subject:'',author:'',creator:'',date:null}, makePdf)); }

@@ -6,7 +6,7 @@ import { noteHeight } from '../../drafting/table.ts';
 import { type NamedSheet, type PlateNest, shopPlates, type ShopPlates } from '../../shop/nesting/index.ts';
 import { say, type StringKey } from '../../text/index.ts';
 import { drawingOf } from '../drawing-of.ts';
-import { type Block, flowBlocks } from '../flow.ts';
+import { type Block, flowBlocks, freeUnder } from '../flow.ts';
 import { type DrawInput, type Page, pageOf } from '../input.ts';
 import { tableBlocks } from '../table-blocks.ts';
 import { sheetBlock } from './sheet-block.ts';
@@ -18,9 +18,11 @@ export function nestDrawings(input: DrawInput): Drawing[] {
   if (shop.plates.length === 0) return [];
   const page = pageOf(input);
   const sheets = new Map(shop.nests.flatMap((nest) => nest.sheets).map((sheet) => [sheet.names[0]!, sheet]));
-  const tables = shop.nests.flatMap((nest) => summaryBlocks(page, nest));
+  const notes = [notesBlock(page, shop)];
+  const under = freeUnder(page, [notes]);
+  const tables = shop.nests.flatMap((nest) => summaryBlocks(page, nest, under));
   const pictures = shop.nests.map(({ sheets }) => sheets.map((sheet) => sheetBlock(page, shop, sheet, viewTitle(page, sheet))));
-  return flowBlocks(page, [[notesBlock(page, shop)], tables, ...pictures]).map((filled, i) => {
+  return flowBlocks(page, [notes, tables, ...pictures]).map((filled, i) => {
     const shown = filled.views.map(({ id }) => sheets.get(id)!).flatMap(({ names }) => names);
     const title = shown.length === 0 ? say('nests.title-list') : say('nests.title', { names: rangeOf(shown) });
     return drawingOf(page, filled, SERIES, i, title, say('nests.file'));
@@ -35,14 +37,15 @@ const sizeOf = (page: Page, { size }: NamedSheet): string => say('term.figure-pa
 const viewTitle = (page: Page, sheet: NamedSheet): string =>
   say(sheet.count === 1 ? 'nests.view' : 'nests.view-more', { name: namesOf(sheet), count: sheet.count, size: sizeOf(page, sheet), used: percent(sheet.utilization) });
 
-function summaryBlocks(page: Page, { section, sheets }: PlateNest): readonly Block[] {
+/** `under`: paper under the words above, where a table begins. */
+function summaryBlocks(page: Page, { section, sheets }: PlateNest, under: number): readonly Block[] {
   const column = (key: StringKey, align: Column['align']): Column => ({ title: say(key), align });
   const columns = [
     column('nests.head.sheets', 'start'), column('nests.head.count', 'end'), column('nests.head.size', 'start'), column('nests.head.used', 'end'), column('nests.head.plates', 'start'),
   ];
   const rows = sheets.map((sheet) => [namesOf(sheet), String(sheet.count), sizeOf(page, sheet), percent(sheet.utilization), platesOn(sheet)]);
   const title = say('nests.summary', { section });
-  return rows.length === 0 ? [] : tableBlocks(page, section, title, columns, rows);
+  return rows.length === 0 ? [] : tableBlocks(page, section, title, columns, rows, { first: { height: under, count: 2 } });
 }
 
 function platesOn({ parts }: NamedSheet): string {
