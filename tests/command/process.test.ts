@@ -7,6 +7,7 @@ import { exampleProject, PART, withProject, WORDS } from './support/run.ts';
 import { digests, startCommand, startThroughNpm, until, wait } from './support/spawn.ts';
 
 const project = await exampleProject();
+const small = await exampleProject('tight-curve');
 const KILLS = 8;
 
 /** The same figures on every run (Park and Miller's generator, common knowledge). */
@@ -93,7 +94,7 @@ describe('a process that is killed', () => {
     }));
 
   it('by a person with Ctrl-C ends by itself, with what stood there', () =>
-    withProject(project, async (home) => {
+    withProject(small, async (home) => {
       const begun = performance.now();
       expect((await startCommand(home, WORDS).ended).code).toBe(0);
       const whole = performance.now() - begun;

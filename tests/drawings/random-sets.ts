@@ -6,8 +6,8 @@ import { drawnBreaches, drawProject } from '../support/drawn.ts';
 import { type ProjectJson, randomProjects } from '../support/random-brief.ts';
 
 const EACH = 50;
-/** Larger facilities take minutes here and are left to the soak, which draws them too; as many others stand in their place. */
-const MOST_BAYS = 100;
+/** Larger facilities take long here and are left to the soak, which draws them too; as many others stand in their place. */
+const MOST_BAYS = 60;
 
 function isHuge(project: ProjectJson): boolean {
   const read = readBrief(JSON.stringify(project));

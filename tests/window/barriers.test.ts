@@ -11,10 +11,10 @@ describe.skipIf(!outside('chromium'))('the window', () => {
   beforeAll(async () => { house = await openHouse(); });
   afterAll(async () => { await house.close(); });
 
-  it.each(['light', 'dark'] as const)('puts nothing in the way of people who do not see well or do not point, in the %s', async (light) => {
+  it.each([['light', 'Juniper Flat'], ['dark', 'Cedar Bend']] as const)('puts nothing in the way of people who do not see well or do not point, in the %s: %s', async (light, example) => {
     const { page, context, complaints } = await openWindow(house, { light });
     const found: string[] = (await barriers(page)).map((line) => `Begin: ${line}`);
-    await openExample(page, 'Juniper Flat');
+    await openExample(page, example);
     for (const place of PLACE_NAMES) {
       await goTo(page, place);
       await page.waitForTimeout(1500);

@@ -146,7 +146,7 @@ function dimensionsOf({ figures, length }: Ramp, h: number): DimensionSpec[] {
     ...(dockLength > 1e-6 ? [{ measure: 'linear' as const, along: 'x' as const, required: true, from: edge, to: viewPoint(length, height), offsets: out([4, 6, 8, 11, -4, -7]) }] : []),
     { measure: 'aligned', required: true, from: start, to: edge, offsets: out([4, 6, 8, 11, 3, 14, -4]) },
     { measure: 'linear', along: 'y', required: true, from: viewPoint(length, 0), to: viewPoint(length + bumper.thick, height), offsets: out([-4, -6, -8, -11]) },
-    { measure: 'angle', required: false, center: start, from: radians(0), to: slope, offsets: out([14, 20, 28, 38, 50]) },
+    { measure: 'angle', required: true, center: start, from: radians(0), to: slope, offsets: out([14, 20, 28, 38, 50, 64, 10, 80]) },
     { measure: 'linear', along: 'x', required: false, prefix: say('drawings.ramp.bumperGap'), from: viewPoint(length, height), to: viewPoint(length + bumper.thick, height), offsets: out([4, 6, 8]) },
   ];
   return specs;

@@ -40,15 +40,13 @@ export async function run(cwd: string, words: readonly string[], options: RunOpt
   return { code, out, err, progress };
 }
 
-const EXAMPLE = new URL('../../../shared/examples/juniper-flat.penwright.json', import.meta.url);
-
 export interface Project extends Record<string, unknown> {
   title: string;
 }
 
-/** The demo's project as a plain object that a test may spoil. */
-export async function exampleProject(): Promise<Project> {
-  return JSON.parse(await readFile(EXAMPLE, 'utf8')) as Project;
+/** An example's project, the demo's unless another is named, as a plain object that a test may spoil. */
+export async function exampleProject(name = 'juniper-flat'): Promise<Project> {
+  return JSON.parse(await readFile(new URL(`../../../shared/examples/${name}.penwright.json`, import.meta.url), 'utf8')) as Project;
 }
 
 /** Sets a value deep in plain data: `['chute', 'runs', 1, 'angle']`. `undefined` takes it away. */

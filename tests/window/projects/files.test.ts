@@ -67,6 +67,7 @@ describe.skipIf(!outside('chromium'))('projects in a browser', () => {
   it('stay as they were where a dialog is shut without choosing', async () => {
     const { page, context, complaints } = await opened();
     await writeNote(page, 'second');
+    await unsavedSign(page).waitFor();
     await choose(page, null);
     await press(page, 'Save as');
     await page.keyboard.press('Control+o');
