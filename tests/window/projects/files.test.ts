@@ -70,6 +70,8 @@ describe.skipIf(!outside('chromium'))('projects in a browser', () => {
     await unsavedSign(page).waitFor();
     await choose(page, null);
     await press(page, 'Save as');
+    // The dialog comes once the marks are known; what is asked before is let be.
+    await page.locator('html[data-dialog-shut]').waitFor();
     await page.keyboard.press('Control+o');
     await press(page, 'Go on without it');
     expect(await noteField(page).inputValue()).toBe('second');

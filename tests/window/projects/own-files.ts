@@ -13,7 +13,10 @@ export const withOwnFiles = (context: BrowserContext): Promise<unknown> =>
   context.addInitScript(() => {
     const choose = async (): Promise<FileSystemFileHandle> => {
       const name = sessionStorage.getItem('chosen');
-      if (name === null) throw new DOMException('shut', 'AbortError');
+      if (name === null) {
+        document.documentElement.dataset['dialogShut'] = '';
+        throw new DOMException('shut', 'AbortError');
+      }
       const root = await navigator.storage.getDirectory();
       return root.getFileHandle(name, { create: true });
     };
