@@ -20,18 +20,9 @@ export function stepFigures(height: number): { readonly risers: number; readonly
   return { risers, riser, tread: inches(stepAngle(riser, deep) >= degrees(leastAngle) ? deep : shallow) };
 }
 
-interface Head {
-  readonly at: DeckEnd;
-  readonly inLine: boolean;
-  readonly height: Inches;
-  readonly run: string;
-  readonly side: Side;
-  readonly bay: number;
+interface Head extends Pick<StepFlight, 'at' | 'inLine' | 'height' | 'run' | 'side' | 'bay' | 'heading' | 'width'> {
   /** The edge that it leads up to. */
   readonly edge: readonly [PlanPoint, PlanPoint];
-  /** The way down. */
-  readonly heading: Radians;
-  readonly width: Inches;
 }
 
 /** The flight at a landing, from the middle of the landing's open edge straight out. */
