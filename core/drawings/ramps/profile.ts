@@ -146,7 +146,7 @@ function dimensionsOf({ figures, length }: Ramp, h: number): DimensionSpec[] {
     ...(dockLength > 1e-6 ? [{ measure: 'linear' as const, along: 'x' as const, required: true, from: edge, to: viewPoint(length, height), offsets: out([4, 6, 8, 11, -4, -7]) }] : []),
     { measure: 'aligned', required: true, from: start, to: edge, offsets: out([4, 6, 8, 11, 3, 14, -4]) },
     { measure: 'linear', along: 'y', required: true, from: viewPoint(length, 0), to: viewPoint(length + bumper.thick, height), offsets: out([-4, -6, -8, -11]) },
-    { measure: 'angle', required: true, center: start, from: radians(0), to: slope, offsets: out([14, 20, 28, 38, 50, 64, 10, 80]) },
+    { measure: 'angle', required: true, center: start, from: radians(0), to: slope, offsets: out([28, 20, 38, 14, 50, 64, 10, 80]) },
     { measure: 'linear', along: 'x', required: false, prefix: say('drawings.ramp.bumperGap'), from: viewPoint(length, height), to: viewPoint(length + bumper.thick, height), offsets: out([4, 6, 8]) },
   ];
   return specs;
@@ -162,7 +162,7 @@ function calloutsOf(ramp: Ramp, pieces: readonly Piece[]): CalloutSpec[] {
       text: block.mark, target: viewPoint(length + bumper.thick / 2, height - tall / 2), piece: block.key, toward: { x: 1, y: 0.4 }, layer: 'MARKS' as const,
     }]),
     ...pieces.flatMap(({ key, mark, place, length, flatHeight }): CalloutSpec[] => (place.kind !== 'form' ? [] : [{
-      text: say('drawings.ramp.form', { mark, count: place.steps }), target: viewPoint(length * 0.75, flatHeight! * 0.25), piece: key, toward: { x: 0.6, y: -1 }, layer: 'MARKS',
+      text: mark, target: viewPoint(length * 0.75, flatHeight! * 0.25), piece: key, toward: { x: 1, y: 0.4 }, layer: 'MARKS',
     }])),
     { text: say('drawings.ramp.slope', { slope: printAngle(slope) }), target: viewPoint(run * 0.4, foot + (height - foot) * 0.4), piece: null, toward: { x: -0.6, y: 1 }, layer: 'NOTES' },
   ];

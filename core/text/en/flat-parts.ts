@@ -1,7 +1,6 @@
 /** Words of the small flat parts: caps, tabs, gussets, eyes, feet, templates. */
 export const flatParts = {
   'drawings.kind.form': 'form template',
-  'drawings.ramp.form': '{mark} form template, {count} steps',
   'drawings.kind.cap': 'cap plate',
   'drawings.elevation.capped': '{post}, {cap}',
   'drawings.detail.cap': 'Cap plate on a post\'s open top, {post}, cut through the middle',
